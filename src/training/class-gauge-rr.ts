@@ -5,6 +5,8 @@
  */
 import { at, valueAt } from '../base/at.ts';
 import { type GaugeRr, gaugeRr } from '../base/stats/gauge-rr.ts';
+import { mean, sampleVariance } from '../base/stats/summary.ts';
+import { sum } from '../base/sum.ts';
 import type { PanelPoint } from '../film/panel-points.ts';
 import { type GradedSurvey, markedPoints, pointKey, readPanels } from './graded-survey.ts';
 import type { Reference } from './reference.ts';
@@ -16,6 +18,15 @@ export type ClassGaugeRr = {
   readonly counts: { readonly parts: number; readonly trainees: number; readonly trials: number };
   /** Surveys that read too few parts. */
   readonly without: readonly GradedSurvey[];
+  /** Whose repeats vary by more than those of all others together; null where nobody’s do. */
+  readonly most: MostOfRepeats | null;
+};
+
+/** Repeats of one, and of the others, as standard deviations. */
+export type MostOfRepeats = {
+  readonly survey: GradedSurvey;
+  readonly sd: number;
+  readonly others: number;
 };
 
 export const gaugeRrOfClass = (
@@ -72,7 +83,24 @@ function rr(all: readonly Read[], parts: ClassGaugeRr['parts']): ClassGaugeRr | 
     parts,
     counts: { parts: keys.length, trainees: reads.length, trials },
     without: all.filter((one) => !reads.includes(one)).map(({ survey }) => survey),
+    most: parts === 'panels' ? null : mostOfRepeats(reads, even),
   };
+}
+
+/** Of three at the least: of two one always repeats worse. Everybody has as many degrees of freedom. */
+function mostOfRepeats(
+  reads: readonly Read[],
+  even: readonly (readonly (readonly number[])[])[],
+): MostOfRepeats | null {
+  const variances = reads.map(({ survey }, i) => {
+    const own = even.map((part) => sampleVariance(at(part, i)));
+    return { survey, variance: mean(own) };
+  });
+  const all = sum(variances.map(({ variance }) => variance));
+  const most = variances.find(({ variance }) => 2 * variance > all);
+  if (most === undefined || reads.length < 3) return null;
+  const others = (all - most.variance) / (reads.length - 1);
+  return { survey: most.survey, sd: Math.sqrt(most.variance), others: Math.sqrt(others) };
 }
 
 /**

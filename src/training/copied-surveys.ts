@@ -37,7 +37,8 @@ export function copiedSurveys(
   });
 }
 
-function honestShare(
+/** How often two honest readings of one place are the same figure, at the most. */
+export function honestShare(
   one: GradedSurvey,
   other: GradedSurvey,
   { slips, copies }: TrainingModel,

@@ -34,7 +34,7 @@ function ofTheCar(all: FaultsOf): readonly Reason[] {
   // What lies by chance has no pattern besides.
   if (notFollowed !== null)
     return [notFollowedReason(notFollowed, trainee), ...biasReason(bias, trainee)];
-  if (drift !== null) return [driftReason(drift, putOffText(drift, all), at)];
+  if (drift !== null) return [driftReason(drift, all, at)];
   return marksOff === null ? biasReason(bias, trainee) : [marksOffReason(marksOff, at)];
 }
 
@@ -50,16 +50,19 @@ function putOffText(drift: GaugeDrift, { judged }: FaultsOf): string {
     : 'no panel is put off by it yet';
 }
 
-function driftReason(
-  { total, marks }: GaugeDrift,
-  panels: string,
-  at: Reading | undefined,
-): Reason {
+/** By checks that moved to the same side; of any other nothing is said here. */
+const confirmed = (total: number, moved: number | undefined): Sentence =>
+  moved === undefined || moved * total <= 0
+    ? says``
+    : says` (the checks in its gauge file confirm it: ${um(Math.abs(moved))} ${moved > 0 ? 'more' : 'less'} at the second than at the first)`;
+
+function driftReason(drift: GaugeDrift, all: FaultsOf, at: Reading | undefined): Reason {
+  const { total, marks } = drift;
   const side = total > 0 ? 'more' : 'less';
   const film = total > 0 ? 'shows film at the end that is not there' : 'misses film at the end';
   return reason(
     'gauge-drift',
-    says`reads ${side} and ${side} beside the reference, ${um(Math.abs(total))} ${side} at the last of ${marks} marks than at the first, in the order of the file: the gauge drifts, and ${film} (${panels}); check its zero and a shim before, in between and after, let it come to the temperature of the car`,
+    says`reads ${side} and ${side} beside the reference, ${um(Math.abs(total))} ${side} at the last of ${marks} marks than at the first, in the order of the file: the gauge drifts${confirmed(total, all.gaugeMoved)}, and ${film} (${putOffText(drift, all)}); check its zero and a shim before, in between and after, let it come to the temperature of the car`,
     { at },
   );
 }

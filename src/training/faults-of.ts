@@ -1,4 +1,5 @@
 /** What a survey is told its shortcomings by. */
+import type { Micrometres } from '../base/units.ts';
 import type { CarBias } from './car-bias.ts';
 import type { GradedSurvey } from './graded-survey.ts';
 import type { Judged } from './mark.ts';
@@ -19,6 +20,8 @@ export type FaultsOf = {
   /** A blunder of the whole survey: no word of its panels one by one. */
   readonly wholeSurvey: boolean;
   readonly pattern: MarksPattern;
+  /** What the checks of the trainee’s gauge prove that it moved by. */
+  readonly gaugeMoved: Micrometres | undefined;
   /** Points by `pointKey` whose readings are keyed wrongly. */
   readonly keyed: ReadonlySet<string>;
   readonly limits: ScoreLimits;

@@ -9,7 +9,7 @@ import {
   conditionAgreement,
   conditionPairs,
 } from './condition-agreement.ts';
-import { coverageOf } from './coverage.ts';
+import { type Coverage, coverageOf } from './coverage.ts';
 import { faultReasons } from './fault-reasons.ts';
 import { lowSpotsFound, repairsFound } from './found.ts';
 import { type GradedSurvey, ownRepeatability, panelsInFile, readPanels } from './graded-survey.ts';
@@ -19,7 +19,7 @@ import { allowedRepeatability, type Judged, type Mark, markOf } from './mark.ts'
 import { patternOf } from './marks-pattern.ts';
 import { overallVerdict, type VerdictGround } from './overall-verdict.ts';
 import { calibrationsOf, type PanelScore, type Scoring, scorePanel } from './panel-score.ts';
-import { type Reason, spoilsReadings } from './reasons.ts';
+import { type Reason, saidOfClass, spoilsReadings } from './reasons.ts';
 import type { ScoreVerdict } from './scores.ts';
 import { stepChanges } from './step-changes.ts';
 import { swappedPanels } from './swapped-panels.ts';
@@ -35,6 +35,8 @@ export type Grade = Judged & {
   /** Panels whose readings a blunder voids, and the mark if it did not; null where it voids none. */
   readonly voided: readonly VoidPanel[];
   readonly markIfSound: Mark | null;
+  /** As the mark counts it: what is void was not read; `coverage` is what was handed in. */
+  readonly counted: Coverage;
   readonly bias: CarBias | null;
   /**
    * Over the panels that both read, those that are void left out; null with too few, and where more are left
@@ -98,9 +100,7 @@ export function gradeTrainee(request: GradeRequest): Grade {
     ...judged,
     // As the mark counts them: a reading in another unit finds no low spot.
     ...{ lowSpots: counted.lowSpots, repairs: counted.repairs },
-    bias,
-    mark,
-    voided,
+    ...{ bias, mark, voided, counted: counted.coverage },
     markIfSound: voided.length === 0 ? null : ifSound,
     ...overallVerdict(
       { judged, bias, blunders, voided, pattern, sigmaPt: request.sigmaPt.value, mark },
@@ -113,7 +113,7 @@ export function gradeTrainee(request: GradeRequest): Grade {
         ? null
         : limitsOfAgreement(sound.map(({ difference }) => difference)),
     conditions: conditionAgreement(conditionPairs(trainee, reference)),
-    reasons: [
+    reasons: saidBy(reference, [
       ...blunders,
       ...faultReasons({
         trainee,
@@ -127,13 +127,17 @@ export function gradeTrainee(request: GradeRequest): Grade {
         ]),
         wholeSurvey,
         pattern,
+        gaugeMoved: request.gauges.moved,
         keyed: keyed.allPoints,
         limits: model.scores,
       }),
       ...(blunders.length === 0 ? madeUp.tooFew : []),
-    ],
+    ]),
   };
 }
+
+const saidBy = ({ kind }: Scoring['reference'], reasons: readonly Reason[]): readonly Reason[] =>
+  kind === 'expert' ? reasons : reasons.map(saidOfClass);
 
 /** As with swaps: a panel that fits the other end does so by chance where the rest of the car does not follow its marks. */
 function turnedThatExplain(request: GradeRequest, { panels, points }: KeyingFactors): TurnedPoints {
@@ -146,19 +150,14 @@ function turnedThatExplain(request: GradeRequest, { panels, points }: KeyingFact
     : turned;
 }
 
-/**
- * Where the other panels do not follow the car either, a panel that fits another name does so by chance. So does one with
- * a reading by a factor: its mean is of no panel.
- */
+/** Where the other panels do not follow the car either, a panel that fits another name does so by chance. */
 function swapsThatExplain(
   request: GradeRequest,
   proved: ReadonlySet<string>,
   { panels, points }: KeyingFactors,
 ): readonly Reason[] {
-  const swaps = swappedPanels(request, request.model).filter(
-    (one) => one.code !== 'panels-swapped' || !one.panels.some((panel) => panels.has(panel)),
-  );
-  if (swaps.length === 0) return [];
+  const swaps = swappedPanels({ ...request, keyed: panels }, request.model);
+  if (swaps.length === 0) return swaps;
   const known = new Set([...proved, ...panels, ...swaps.flatMap((one) => one.panels)]);
   const unread = notReadAtMarks(request, known, points);
   return swaps.filter((one) => !one.panels.some((panel) => unread.has(panel)));

@@ -56,7 +56,7 @@ export function patternOf(
     drift,
     marksOff: off,
     notFollowed: notFollowedBy(marks, drift === null ? panelGroup(request, slipped) : [], request, {
-      inPart: drift === null && off === null,
+      inPart: off === null,
     }),
   };
 }
@@ -75,7 +75,7 @@ function notFollowedBy(
     ? notFollowed(groups, { falseAlarm: slips.falseAlarm, followedChance })
     : null;
   if (atMarks !== null) return { ...atMarks, at: 'marks', from: [] };
-  // A gauge that creeps, or marks that read off, follow less in some part as well.
+  // Marks that read off follow less in some part as well.
   const toTheEnd = inPart ? notFollowedToTheEnd(groups, request) : null;
   if (toTheEnd !== null) return toTheEnd;
   const byPanels = notFollowed(panels, { falseAlarm: panelsAlarm, followedChance });

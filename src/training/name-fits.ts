@@ -1,18 +1,33 @@
 /**
  * How well what was read under the name of one panel fits the name of another, as −2·ln of its likelihood.
  *
- * At marks of one name the film of each mark is compared, z = d/√(σ_pt² + s_r²/k + s_r²/k_ref) a mark: where film
- * goes up and down over a panel tells two panels apart whose means are alike. What a hand reads a panel off by is in
- * all its marks: a share of the variance (half, by default) is held to be that, the rest to be of each mark. Else the means are compared.
+ * At marks of one name the film of each mark is compared (src/training/fit-at-marks.ts): where film goes up and down over a
+ * panel tells two panels apart whose means are alike. Else the means are compared.
  *
- * Where marks scatter more than that even about the names that they fit best, as with an unsteady hand, or marks read in
- * another order, all likelihoods are taken to that power less (quasi-likelihood: Wedderburn 1974, Biometrika 61: 439): else
- * a panel fits another name by chance.
+ * Whoever numbers the marks of a panel in another order writes values that fit the name of another by chance. So its own
+ * name fits a panel no worse than in the likeliest of the n! orders of its marks, on any of N panels, does: 2·ln(n!·N) are
+ * counted against that.
+ *
+ * Where marks scatter more than they should even about the names that they fit best, as with an unsteady hand, all likelihoods
+ * are taken to that power less (quasi-likelihood: Wedderburn 1974, Biometrika 61: 439), for the same reason.
  */
-import { mean, median } from '../base/stats/summary.ts';
-import { sum } from '../base/sum.ts';
-import { markedPoints, panelsInFile, type ReadPanel, readPanels } from './graded-survey.ts';
-import { beyondSigma, compared, type Scoring } from './panel-score.ts';
+import { median } from '../base/stats/summary.ts';
+import {
+  type Fit,
+  fitOf,
+  type MarkPair,
+  misfitInAnyOrder,
+  scoresAtMarks,
+  sharedMarks,
+} from './fit-at-marks.ts';
+import { panelsInFile, type ReadPanel, readPanels } from './graded-survey.ts';
+import {
+  beyondSigma,
+  compared,
+  type KeyedScoring,
+  NOTHING_KEYED,
+  type Scoring,
+} from './panel-score.ts';
 import type { ReferencePanel } from './reference.ts';
 import { zScore } from './scores.ts';
 import type { TrainingModel } from './training-model.ts';
@@ -31,13 +46,17 @@ export type NameFit = {
   readonly scatter: number;
 };
 
-/** In the order of the trainee’s file. */
-export function namedPanels({ trainee, reference }: Scoring): readonly Named[] {
+/** In the order of the trainee’s file; panels with a reading keyed wrongly are none, their means are of no panel. */
+export function namedPanels({
+  trainee,
+  reference,
+  keyed = NOTHING_KEYED,
+}: KeyedScoring): readonly Named[] {
   const inFile = panelsInFile(trainee);
   return readPanels(trainee)
     .flatMap((read) => {
       const panel = reference.panels.get(read.panel.id);
-      return panel === undefined ? [] : [{ read, reference: panel }];
+      return panel === undefined || keyed.has(read.panel.id) ? [] : [{ read, reference: panel }];
     })
     .toSorted(
       (one, other) => inFile.indexOf(one.read.panel.id) - inFile.indexOf(other.read.panel.id),
@@ -51,69 +70,44 @@ export function nameFits(
   scoring: Scoring,
   model: TrainingModel,
 ): readonly (readonly NameFit[])[] {
-  const fits = named.map((one) => names.map((other) => nameFit(one, other, scoring, model)));
+  const ofPanels = 2 * Math.log(named.length);
+  const fits = named.map((one) =>
+    names.map((other) => nameFit(one, other, { ...scoring, model, ofPanels })),
+  );
   const least = fits.map((row) => Math.min(...row.map(({ scatter }) => scatter)));
   const beyond = least.length === 0 ? 1 : Math.max(1, median(least));
   return fits.map((row) => row.map((one) => ({ ...one, gain: one.gain / beyond })));
 }
 
-/** Of what stands under a name, as of another. Fewer marks in common than `sharedMarks` say nothing of how film goes up and down. */
+type Request = Scoring & {
+  readonly model: TrainingModel;
+  /** What it costs that it is the marks of this panel which are numbered in another order. */
+  readonly ofPanels: number;
+};
+
+/** Of what stands under a name, as of another. Fewer marks in common than are wanted say nothing of how film goes up and down. */
 function nameFit(
   { read, reference: own }: Named,
   other: ReferencePanel,
-  scoring: Scoring,
-  { scores: { sharedMarks: least }, patterns: { panelShare } }: TrainingModel,
+  request: Request,
 ): NameFit {
-  const atMarks = [own, other].every((panel) => sharedPairs(read, panel, scoring).length >= least);
-  const [named, otherwise] = [own, other].map((panel) =>
+  const { sharedMarks: least } = request.model.scores;
+  const { panelShare } = request.model.patterns;
+  const ownPairs = sharedMarks(read, own, request);
+  const pairs = sharedMarks(read, other, request);
+  const atMarks = [ownPairs, pairs].every(({ length }) => length >= least);
+  const fit = (panel: ReferencePanel, some: readonly MarkPair[]): Fit =>
     fitOf(
-      atMarks ? scoresAtMarks(read, panel, scoring) : [scoreOfMeans(read, panel, scoring, least)],
+      atMarks ? scoresAtMarks(some, request) : [scoreOfMeans(read, panel, request, least)],
       panelShare,
-    ),
-  ) as [Fit, Fit];
-  const { misfit, largest, scatter } = otherwise;
-  return { gain: named.misfit - misfit, largest, atMarks, scatter };
+    );
+  const { misfit, largest, scatter } = fit(other, pairs);
+  const asNamed = fit(own, ownPairs).misfit;
+  const asOwn = atMarks
+    ? Math.min(asNamed, misfitInAnyOrder(ownPairs, request, panelShare) + request.ofPanels)
+    : asNamed;
+  return { gain: asOwn - misfit, largest, atMarks, scatter };
 }
-
-type Fit = Pick<NameFit, 'largest' | 'scatter'> & { readonly misfit: number };
-
-/**
- * −2·ln of the likelihood of z at n marks of which a share w of the variance is of the panel, in all of its marks, and the
- * rest of each mark: n·z̄²/(1 − w + n·w) + Σ(z − z̄)²/(1 − w); z² where means are compared.
- */
-function fitOf(scores: readonly number[], ofPanel: number): Fit {
-  const centre = mean(scores);
-  const count = scores.length;
-  const about = sum(scores.map((score) => (score - centre) ** 2));
-  const misfit = (count * centre ** 2) / (1 - ofPanel + count * ofPanel) + about / (1 - ofPanel);
-  return { misfit, scatter: misfit / count, largest: Math.max(...scores.map(Math.abs)) };
-}
-
-function sharedPairs(read: ReadPanel, { points, marked }: ReferencePanel, { trainee }: Scoring) {
-  const own = markedPoints(trainee, read.panel.id);
-  return read.points.flatMap((point) =>
-    points
-      .filter((theirs) => theirs.point === point.point)
-      .filter(() => own.has(point.point) && marked.has(point.point))
-      .map((theirs) => ({ own: point, theirs })),
-  );
-}
-
-const scoresAtMarks = (
-  read: ReadPanel,
-  panel: ReferencePanel,
-  scoring: Scoring,
-): readonly number[] =>
-  sharedPairs(read, panel, scoring).map(({ own, theirs }) =>
-    zScore(
-      own.thickness - theirs.thickness,
-      scoring.sigmaPt.value,
-      Math.hypot(
-        scoring.trainee.repeatability / Math.sqrt(own.repeats.length),
-        scoring.reference.repeatability / Math.sqrt(theirs.repeats.length),
-      ),
-    ),
-  );
 
 function scoreOfMeans(
   read: ReadPanel,

@@ -84,6 +84,28 @@ const total = (worth: Worth, taken: readonly number[]): number =>
 export const ringGain = (ring: Ring, fits: Fits): number =>
   sum(movesOf(ring, fits).map(({ gain }) => gain));
 
+/** Places whose panel may belong into a ring as well, the likeliest first: with it between two of its own the readings fit as well, or nearly. */
+export function mayBelong(ring: Ring, fits: Fits, unsatisfactory: number): Ring {
+  const least = ringGain(ring, fits) - SURE;
+  const likeliest = (place: number): number =>
+    Math.max(
+      ...ring
+        .map((_, k) => [...ring.slice(0, k), place, ...ring.slice(k)])
+        .filter((wider) => fitsIn(wider, fits, unsatisfactory))
+        .map((wider) => ringGain(wider, fits)),
+    );
+  return [...fits.keys()]
+    .filter((place) => !ring.includes(place))
+    .map((place) => ({ place, gain: likeliest(place) }))
+    .filter(({ gain }) => gain >= least)
+    .toSorted((one, other) => other.gain - one.gain)
+    .map(({ place }) => place);
+}
+
+/** All fit the names that they moved to. */
+export const fitsIn = (ring: Ring, fits: Fits, unsatisfactory: number): boolean =>
+  movesOf(ring, fits).every(({ largest }) => largest < unsatisfactory);
+
 /** N!/(N − n)!/n */
 export function ringsOf(names: number, length: number): number {
   let ways = 1;

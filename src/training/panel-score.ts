@@ -33,6 +33,8 @@ export type Gauges = {
   readonly stated: boolean;
   /** The trainee’s was checked, and that of the reference never: that one widens nothing. */
   readonly onlyOwn?: boolean;
+  /** What the trainee’s is proved to have moved by between two checks; undefined where it is not. */
+  readonly moved?: Micrometres | undefined;
 };
 
 /** Standard uncertainties by the calibration of the trainee’s gauge, and of the reference’s. */
@@ -59,6 +61,8 @@ export type PanelScore = {
   /** Points that both read at one mark; 0 where each read points of their own. */
   readonly shared: number;
   readonly kind: 'z' | 'z-prime';
+  /** Of the gauges, as far as it widens the score. */
+  readonly calibration: number;
   readonly z: number;
   readonly zeta: number | null;
   readonly en: number | null;
@@ -118,7 +122,6 @@ export function compared(
 }
 
 function sharedPoints(read: ReadPanel, panel: ReferencePanel, trainee: GradedSurvey) {
-  if (read.panel.id !== panel.panel.id || panel.marked.size === 0) return [];
   const marked = markedPoints(trainee, read.panel.id);
   return read.points.flatMap((own) => {
     const theirs = panel.points.find(({ point }) => point === own.point);
@@ -170,6 +173,7 @@ export function scorePanel(
     difference: micrometres(difference),
     shared,
     kind: plain ? 'z' : 'z-prime',
+    calibration,
     z,
     zeta: known ? zetaScore(difference, ownU, referenceU) : null,
     en:
@@ -184,10 +188,10 @@ export function scorePanel(
 const ofOwnAlone = (read: ReadPanel): number =>
   (read.moderation?.own.variance ?? betweenPoints(read).sd ** 2) / read.points.length;
 
-const NOTHING_KEYED: ReadonlySet<string> = new Set();
+export const NOTHING_KEYED: ReadonlySet<string> = new Set();
 
 /** With the ids of the panels that have a reading keyed wrongly. */
-type KeyedScoring = Scoring & { readonly keyed?: ReadonlySet<string> };
+export type KeyedScoring = Scoring & { readonly keyed?: ReadonlySet<string> };
 
 export type Scoring = {
   readonly trainee: GradedSurvey;

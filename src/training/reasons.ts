@@ -1,6 +1,6 @@
 /** What a trainee is told, and where in the file it shows: a code, a sentence with what to do, a place. */
 import { at } from '../base/at.ts';
-import { type Remark, spoken } from '../base/remark.ts';
+import { type Remark, saying, spoken } from '../base/remark.ts';
 import type { Sentence } from '../base/sentence.ts';
 import type { Reading } from '../film/reading.ts';
 
@@ -90,6 +90,23 @@ export const reason = (
   file: at?.origin.file ?? null,
   line: at?.origin.line ?? null,
 });
+
+/** Where the class is held against itself there is no reference: what is said of one is said of the class. */
+export function saidOfClass(one: Reason): Reason {
+  const { text, sentence, ...rest } = one;
+  const said = saying({ text, ...(sentence === undefined ? {} : { sentence }) });
+  const ofClass = said.map((piece) => (typeof piece === 'string' ? classFor(piece) : piece));
+  return { ...rest, ...spoken(sentence === undefined ? classFor(text) : ofClass) };
+}
+
+const classFor = (text: string): string =>
+  OF_CLASS.reduce((all, [of, instead]) => all.replaceAll(of, instead), text);
+
+const OF_CLASS = [
+  ['agrees with the reference of', 'agrees with the mean of the class for'],
+  ['no reference for', 'no consensus on'],
+  ['the reference', 'the class'],
+] as const;
 
 const MOST_NAMED = 4;
 

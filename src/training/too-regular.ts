@@ -2,7 +2,8 @@
  * Values that scatter less than film does, on panels of even film: of each the chance of so small a variance between points
  * beside the reference (src/training/checked-values.ts). All of them together, by Fisher’s −2·Σ ln of these chances (χ² on
  * two degrees of freedom a panel); and by how many have one under that of an even panel, counted by the binomial law: who
- * makes up half of a survey is seen by the second.
+ * makes up half of a survey is seen by the second. Only panels that stand out are told of where the others together look
+ * honest; where these are too even as well, if less so, it is the survey as a whole.
  */
 import { says, um } from '../base/sentence.ts';
 import { regularisedUpperGamma } from '../base/stats/gamma.ts';
@@ -45,7 +46,7 @@ export const showsScatter = ({ own }: ReferencePanel): boolean => own.dof > 0;
 export function tooRegular(checked: Checked): readonly MadeUp[] {
   const even = evenPanels(checked);
   if (even.length === 0) return [];
-  const { evenPanel, falseAlarm } = checked.slips;
+  const { evenPanel, honestRest, falseAlarm } = checked.slips;
   const flat = even.filter(({ chance }) => chance < evenPanel);
   const rest = even.filter((one) => !flat.includes(one));
   const [together, counted] = [
@@ -53,7 +54,7 @@ export function tooRegular(checked: Checked): readonly MadeUp[] {
     binomialUpperTail(flat.length, even.length, evenPanel),
   ];
   // Who made up some panels and read the others is told of those.
-  const isPart = rest.length > 0 && chanceTogether(rest) >= falseAlarm;
+  const isPart = rest.length > 0 && (together >= falseAlarm || chanceTogether(rest) >= honestRest);
   if (isPart && counted < falseAlarm) {
     return [onSome(flat, even, checked, Math.min(together, counted))];
   }
@@ -85,7 +86,8 @@ function onSome(
 ): MadeUp {
   const panels = flat.map(({ read }) => read.panel.id);
   const names = named(flat.map(({ read }) => read.panel.name));
-  const where = `on ${flat.length} of ${even.length} panels (${names})`;
+  const by = checked.reference.kind === 'expert' ? 'the reference' : 'the class';
+  const where = `on ${flat.length} of the ${even.length} panels that have even film by ${by} (${names})`;
   return { chance, panels, told: regular(flat, checked, where, panels) };
 }
 

@@ -48,6 +48,8 @@ export type TrainingModel = {
     readonly wholeSurvey: number;
     /** Chance under which a panel counts as one that reads too even. */
     readonly evenPanel: number;
+    /** Chance from which the panels that are none of these look honest together. */
+    readonly honestRest: number;
     /** Made-up values scatter by this share of the film: where they would not be seen, nobody can tell. */
     readonly madeUpSpread: number;
     /** The finest step that a display has: exact equality of finer figures is no more telling. */

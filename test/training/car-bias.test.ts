@@ -1,6 +1,6 @@
 /** What a trainee reads more or less all over the car: the middle, its interval, and what a consensus adds to it. */
 import { describe, expect, test } from 'vitest';
-import { carBias } from '../../src/training/car-bias.ts';
+import { carBias, isLikeBias } from '../../src/training/car-bias.ts';
 import type { PanelScore } from '../../src/training/panel-score.ts';
 import { consensusReference, expertReference } from '../../src/training/reference.ts';
 import { normal, seededRandom } from '../samples/seeded-random.ts';
@@ -78,6 +78,13 @@ describe('the bias over the car', () => {
     expect(biasOf([8, 8.1])).toBeNull();
     expect(biasOf([8, 8.1, 8.2])).not.toBeNull();
   });
+});
+
+test('a panel is off as the car is where it is off to the same side, by less than twice as much', () => {
+  const [above, below] = [{ mean: 6 as never }, { mean: -6 as never }];
+  expect([0.1, 6, 11.9].map((by) => isLikeBias(by, above))).toEqual([true, true, true]);
+  expect([-0.1, -6, 12, 20].map((by) => isLikeBias(by, above))).toEqual(Array(4).fill(false));
+  expect([-11.9, -12, 6].map((by) => isLikeBias(by, below))).toEqual([true, false, false]);
 });
 
 describe('the bias against a consensus', () => {

@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { faceReadings, lowZonePoints } from '../../src/training/graded-survey.ts';
+import { faceReadings, isRepaired, lowZonePoints } from '../../src/training/graded-survey.ts';
 import { readingAt } from './true-class.ts';
 
 test('readings of the face are of the whole film and of the face: no layer of it, no edge', () => {
@@ -32,4 +32,13 @@ test('a thinner zone is a low spot where the thicker one is nearer to the film o
   expect(low(85, 82)).toEqual([]);
   expect(low(112, null)).toEqual([]);
   expect(lowZonePoints({ zones: [], baseline: 112 as never })).toEqual([]);
+});
+
+test('a panel is repaired by any of what it is: thin repaint, filler beside factory film, two films of which none is low', () => {
+  const is = (...[condition, ...also]: readonly string[]) =>
+    isRepaired({ condition, also, zones: [], baseline: 112 } as never);
+  expect(is('thin', 'refinished')).toBe(true);
+  expect(is('original', 'filler')).toBe(true);
+  expect(is('mixed')).toBe(true);
+  expect(is('original', 'thin')).toBe(false);
 });

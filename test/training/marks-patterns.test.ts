@@ -1,9 +1,23 @@
 /** Where, and when, a trainee reads off at marks that the reference has as well. */
 import { describe, expect, test } from 'vitest';
+import { micrometres } from '../../src/base/units.ts';
 import type { Reading } from '../../src/film/reading.ts';
+import { gradeTrainee } from '../../src/training/grade-trainee.ts';
 import { expertReference } from '../../src/training/reference.ts';
 import { normal, seededRandom } from '../samples/seeded-random.ts';
-import { changed, drawCar, gradeAgainst, readCar, surveyOf, usualHabit } from './true-class.ts';
+import {
+  changed,
+  drawCar,
+  gradeAgainst,
+  marking,
+  model,
+  oneGauge,
+  panelIds,
+  readCar,
+  sigmaPt,
+  surveyOf,
+  usualHabit,
+} from './true-class.ts';
 
 const random = seededRandom(8_088);
 const car = drawCar(random);
@@ -31,6 +45,21 @@ describe('a gauge that drifts', () => {
       expect(codes(creeping(12, own))).not.toContain(code);
     }
     expect(textOf(creeping(-12, own), 'gauge-drift')).toContain('µm less at the last');
+  });
+
+  test('is confirmed by a gauge file whose checks moved to the same side, and by no other', () => {
+    const text = (by: number, moved: number | undefined): string =>
+      gradeTrainee({
+        trainee: surveyOf(creeping(by, own)),
+        reference: expert,
+        ...{ sigmaPt, marking, model },
+        gauges: { ...oneGauge, moved: moved === undefined ? moved : micrometres(moved) },
+      }).reasons.find(({ code }) => code === 'gauge-drift')?.text ?? '';
+    expect(text(12, 8.7)).toContain(
+      '(the checks in its gauge file confirm it: 8.7 µm more at the second than at the first)',
+    );
+    expect(text(-12, -8.7)).toContain('confirm it: 8.7 µm less at the second than at the first)');
+    for (const moved of [undefined, 0, -8.7]) expect(text(12, moved)).not.toContain('confirm');
   });
 
   test('is told with what follows from it: the film that it shows, the panels it puts off, the verdict', () => {
@@ -139,6 +168,20 @@ describe('a probe at the edge', () => {
     });
     expect(codes(atEdges(own))).toContain('marks-off');
     expect(textOf(atEdges(three, 10), 'marks-off')).toMatch(/µm more than the reference at/u);
+  });
+
+  test('is no car that is followed to a panel and no more, where it is held so from there on', () => {
+    const later = panelIds.slice(4);
+    const told = Array.from({ length: 20 }, () => {
+      const drawn = drawCar(random);
+      const by = expertReference(surveyOf(readCar(random, drawn, { ...marked, repeats: 3 })));
+      const readings = changed(readCar(random, drawn, marked), ({ panel, point, thickness }) =>
+        later.includes(panel) && /[15]/u.test(point) ? thickness - 20 : thickness,
+      );
+      return gradeAgainst(surveyOf(readings), by).reasons.map(({ code }) => code);
+    });
+    expect(told.filter((some) => some.includes('marks-off'))).toHaveLength(20);
+    expect(told.filter((some) => some.includes('not-following'))).toEqual([]);
   });
 
   test('is none of a hand that reads less at all marks, or at none', () => {

@@ -195,6 +195,20 @@ describe('marks whose values follow up to a panel, and not from there on', () =>
     expect(ofTail.map(({ code }) => code)).toEqual(['not-following']);
   });
 
+  test('are told of the last four as well, where these alone make the whole car less followed than is usual', () => {
+    const four = panelIds.slice(-4);
+    const found = Array.from({ length: 20 }, () => {
+      const drawn = drawCar(random);
+      const by = expertReference(surveyOf(readCar(random, drawn, { ...habit, repeats: 3 })));
+      const read = readCar(random, drawn, habit);
+      const apart = shifted(read);
+      const readings = read.map((one, i) => (four.includes(one.panel) ? at(apart, i) : one));
+      return patternIn(readings, by)?.from.map(({ id }) => id) ?? [];
+    });
+    const inTail = found.filter((ids) => ids.length > 2 && ids.every((id) => four.includes(id)));
+    expect(inTail.length).toBeGreaterThanOrEqual(12);
+  });
+
   test('are none where too few panels are left, nor where those before do not follow as is usual', () => {
     const two = panelIds.slice(-2);
     const few = own.map((one, i) => (two.includes(one.panel) ? at(rest, i) : one));

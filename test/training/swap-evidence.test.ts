@@ -1,8 +1,21 @@
 /** From where on panels count as mixed up: 2·ln of the likelihood ratio, reckoned by hand from means. */
 import { describe, expect, test } from 'vitest';
+import { at } from '../../src/base/at.ts';
 import { expertReference, type Reference } from '../../src/training/reference.ts';
 import { swappedPanels } from '../../src/training/swapped-panels.ts';
-import { model, readingAt, sigmaPt, surveyOf } from './true-class.ts';
+import { seededRandom } from '../samples/seeded-random.ts';
+import {
+  drawCar,
+  expertOf,
+  model,
+  oneGauge,
+  panelIds,
+  readCar,
+  readingAt,
+  sigmaPt,
+  surveyOf,
+  usualHabit,
+} from './true-class.ts';
 
 type Means = Readonly<Record<string, number>>;
 const AROUND = [-1, 1, 0, 1, -1];
@@ -113,7 +126,7 @@ describe('two panels', () => {
         model,
       ).map(({ text }) => text);
     expect(saidAt(false)).toEqual([
-      'bonnet and boot lid seem swapped: with their names changed the means of their points agree with the reference; write the name of a panel while you stand before it',
+      'bonnet and boot lid seem swapped: with their names changed the means of their points agree with the reference; by their means the name of roof may have moved as well; write the name of a panel while you stand before it',
     ]);
     expect(saidAt(true)).toEqual([
       'bonnet and boot lid are swapped: with their names changed the readings agree with the reference; write the name of a panel while you stand before it',
@@ -129,6 +142,88 @@ describe('two panels', () => {
     expect(told({ bonnet: 151, roof: 112, boot: 111 }, reference)).toEqual([
       ['panels-swapped', ['bonnet', 'boot']],
     ]);
+  });
+});
+
+describe('panels whose means fit more names than one', () => {
+  const rest = 'may have moved as well; write the name of a panel while you stand before it';
+  const saidOf = (reference: Means, [one, other]: readonly [string, string]) => {
+    const swap = { [one]: reference[other] ?? 0, [other]: reference[one] ?? 0 };
+    return reasonsOf({ ...reference, ...swap }, expertReference(survey(reference)))
+      .map(({ text }) => text)
+      .join('');
+  };
+
+  test('are told with those that may belong to them, the likeliest first, and of many with how many', () => {
+    const alike = { bonnet: 110, boot: 150, roof: 112, 'door-rear-left': 111 };
+    expect(saidOf(alike, ['bonnet', 'boot'])).toContain(
+      `; by their means the names of rear left door and roof ${rest}`,
+    );
+    const three = { ...alike, 'wing-front-left': 109 };
+    expect(saidOf(three, ['bonnet', 'boot'])).toMatch(/the names of .+, .+ and .+ may have moved/u);
+    const four = { ...three, 'quarter-right': 108 };
+    expect(saidOf(four, ['bonnet', 'boot'])).toContain(`; by their means 4 other names ${rest}`);
+  });
+
+  test('are told so of a left and a right, and of none that would not fit', () => {
+    const doors = { 'door-front-left': 110, 'door-front-right': 150, roof: 111, boot: 190 };
+    expect(saidOf(doors, ['door-front-left', 'door-front-right'])).toBe(
+      'left and right seem swapped, front left door and front right door: with the sides changed the readings agree with the reference; by their means the name of roof may have moved as well; sides are as seen from the driver’s seat',
+    );
+    expect(saidOf({ ...doors, roof: 190 }, ['door-front-left', 'door-front-right'])).not.toContain(
+      'as well',
+    );
+  });
+
+  test('are told with none that fits no name: it is off by itself', () => {
+    const doors = { bonnet: 110, boot: 150, roof: 111 };
+    const said = (roof: number) =>
+      reasonsOf({ bonnet: 150, boot: 110, roof }, expertReference(survey(doors)))[0]?.text ?? '';
+    expect(said(111)).toContain('the name of roof may have moved as well');
+    expect(said(60)).toMatch(/^bonnet and boot lid seem swapped: /u);
+    expect(said(60)).not.toContain('as well');
+  });
+
+  test('are told with another from where that is half as likely: its own name fits it better', () => {
+    const car = (apart: number): Means => ({ bonnet: 110, boot: 150, roof: 110 - apart });
+    const least = leastApart(
+      (apart) => (saidOf(car(apart), ['bonnet', 'boot']).includes('as well') ? [] : [1]),
+      0,
+    );
+    // A ring of the three has the bonnet's film under the roof and the roof's under the boot: each off by that much.
+    const own = varianceOf(expertReference(survey(car(least))), 'roof');
+    expect((2 * least ** 2) / own).toBeCloseTo(2 * Math.log(2), 2);
+  });
+
+  test('are, of a ring of three with a repaint that is told as a pair, told with the third', () => {
+    const random = seededRandom(550_711);
+    const others = panelIds.filter((id) => id !== 'quarter-left');
+    const parts = Array.from({ length: 60 }, () => {
+      const drawn = drawCar(random);
+      const expert = expertOf(random, drawn);
+      const place = Math.floor(random() * (others.length - 1));
+      const ring = ['quarter-left', at(others, place), at(others, place + 1)];
+      const moved = readCar(random, drawn, usualHabit).map((one) => {
+        const from = ring.indexOf(one.panel);
+        return from < 0 ? one : { ...one, panel: at(ring, (from + 1) % ring.length) };
+      });
+      const reasons = swappedPanels(
+        {
+          trainee: surveyOf(moved, undefined, expert),
+          reference: expert,
+          sigmaPt,
+          gauges: oneGauge,
+        },
+        model,
+      );
+      const [first] = reasons;
+      const isPart = first?.panels.length === 2 && first.panels.every((one) => ring.includes(one));
+      return isPart ? first.text : '';
+    }).filter((text) => text !== '');
+    expect(parts.length).toBeGreaterThan(15);
+    expect(parts.filter((text) => !text.includes('may have moved as well')).length).toBeLessThan(
+      parts.length / 10,
+    );
   });
 });
 
@@ -244,6 +339,19 @@ describe('names that moved on by one', () => {
       expect(told({ roof: 110, bonnet: 140 }, reference)).toEqual([]);
     });
 
+    test('pass over no panel whose reading is keyed wrongly: that was read', () => {
+      const reference = expertReference(survey({ roof: 110, bonnet: 190, boot: 140 }));
+      const keyedAt = (keyed: readonly string[]) =>
+        swappedPanels(
+          {
+            ...{ trainee: survey({ roof: 190, bonnet: 140, boot: 1100 }), reference, sigmaPt },
+            ...{ gauges: oneGauge, keyed: new Set(keyed) },
+          },
+          model,
+        );
+      expect(keyedAt(['boot'])).toEqual([]);
+    });
+
     test('back are told from the one whose own film was not read', () => {
       const reference = expertReference(survey({ roof: 110, bonnet: 190, boot: 140 }));
       const [one, ...others] = reasonsOf({ bonnet: 110, boot: 190 }, reference);
@@ -287,6 +395,28 @@ describe('the sides of a car', () => {
     expect(told(car(115, 110, ['door-front']), one)).toEqual([]);
   });
 
+  test('that are swapped are held to as many ways as there are pairs of sides', () => {
+    const others = { roof: 150, boot: 180, bonnet: 210 };
+    const referenceAt = (apart: number) =>
+      expertReference(survey({ ...car(110, 110 + apart, ['door-front']), ...others }));
+    const trainee = (apart: number): Means => ({
+      ...car(110 + apart, 110, ['door-front']),
+      ...others,
+    });
+    const least = leastApart((apart) => told(trainee(apart), referenceAt(apart)));
+    const of = evidence(least, referenceAt(least), 'door-front-left', 'door-front-right');
+    expect(of).toBeCloseTo(proof, 2);
+  });
+
+  test('are not all swapped where half of the pairs are not, though they would fit swapped', () => {
+    const half: Means = { ...car(110, 111), ...car(110, 140, ['wing-front', 'quarter']) };
+    const swap: Means = { ...half, ...car(140, 110, ['wing-front', 'quarter']) };
+    expect(told(swap, expertReference(survey(half)))).toEqual([
+      ['sides-swapped', ['wing-front-left', 'wing-front-right']],
+      ['sides-swapped', ['quarter-left', 'quarter-right']],
+    ]);
+  });
+
   test('are not where most pairs fit as they are named', () => {
     const reference = expertReference(survey(car(110, 125)));
     const some = { ...car(110, 125), 'door-front-left': 125, 'door-front-right': 110 };
@@ -306,6 +436,23 @@ describe('the sides of a car', () => {
     expect(told(trainee, reference)).toEqual([
       ['sides-swapped', ['wing-front-left', 'wing-front-right']],
     ]);
+  });
+
+  test('are all swapped from where those but the surest are twice as likely swapped', () => {
+    const alike = (apart: number): Means => ({
+      ...car(110, 110 + apart),
+      'wing-front-right': 130,
+    });
+    const trainee = (apart: number): Means => ({
+      ...car(110 + apart, 110),
+      'wing-front-left': 130,
+    });
+    const toldAt = (apart: number) => told(trainee(apart), expertReference(survey(alike(apart))));
+    const least = leastApart((apart) => (toldAt(apart)[0]?.[1]?.length === 6 ? [1] : []), 0.5);
+    const of = (one: string) =>
+      evidence(least, expertReference(survey(alike(least))), `${one}-left`, `${one}-right`);
+    expect(of('door-front') + of('door-rear')).toBeCloseTo(2 * Math.log(2), 2);
+    expect(toldAt(0.5)).toEqual([['sides-swapped', ['wing-front-left', 'wing-front-right']]]);
   });
 
   test('are not all swapped where a pair fits no better either way', () => {

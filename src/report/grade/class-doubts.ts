@@ -3,7 +3,7 @@ import { counted } from '../../base/counted.ts';
 import { says, tell, um } from '../../base/sentence.ts';
 import { sum } from '../../base/sum.ts';
 import type { LengthUnit } from '../../base/units.ts';
-import { aside } from '../../tasks/grade/class-copies.ts';
+import { aside, panelsNamed } from '../../tasks/grade/class-copies.ts';
 import type { CopiedSurveys, GradedClass } from '../../tasks/grade/grade-request.ts';
 import { together } from '../../training/reasons.ts';
 import { showsScatter } from '../../training/too-regular.ts';
@@ -46,12 +46,15 @@ export function copiedBlocks({ copied }: GradedClass, unit: LengthUnit): readonl
 }
 
 function copiedText(
-  { trainees, fromReference, same, of, apart, identical }: CopiedSurveys,
+  { trainees, fromReference, same, of, apart, identical, whole }: CopiedSurveys,
   unit: LengthUnit,
 ): string {
   const names = [...trainees, ...(fromReference ? ['the reference'] : [])].join(' and ');
   if (identical === 'file') return `${names} are the same file, byte by byte`;
   if (identical === 'readings') return `${names} have the same readings in the same order`;
+  if (whole !== null) {
+    return `${names} have all ${whole.readings} readings of ${panelsNamed(whole)} in common, figure for figure`;
+  }
   return apart === null
     ? `${names} have ${same} of ${of} values in common`
     : tell(
@@ -73,8 +76,9 @@ const twiceBlocks = (twice: readonly CopiedSurveys[]): readonly Block[] =>
         ),
       ];
 
-const twiceText = ({ same, of, identical }: CopiedSurveys): string => {
+const twiceText = ({ same, of, identical, whole }: CopiedSurveys): string => {
   if (identical === 'file') return 'the same file under two names';
+  if (whole !== null) return `all ${whole.readings} readings of ${panelsNamed(whole)} are the same`;
   return identical === 'readings'
     ? 'the same readings in the same order'
     : `${same} of ${of} values are the same in both`;
@@ -134,7 +138,7 @@ export function tooFewBlocks({ trainees, reference }: GradedClass): readonly Blo
     return [
       paragraph(
         'Reference of one point a panel',
-        'it shows no scatter, so nobody can tell by it whether values were read at the car or made up: read several points a panel for the next reference.',
+        'it shows no scatter, so nobody can tell by it whether values were read at the car or made up: read several points a panel next time.',
       ),
     ];
   }

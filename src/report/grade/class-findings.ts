@@ -7,7 +7,7 @@ import type { FoundByClass } from '../../training/class-view.ts';
 import { together } from '../../training/reasons.ts';
 import { joined, ofEach } from '../facts.ts';
 import { type Block, paragraph } from '../model.ts';
-import { intervalText, isOfOne, percentText, signed } from './grade-words.ts';
+import { heldAgainst, intervalText, isOfOne, percentText, signed } from './grade-words.ts';
 
 /** Two who handed in one file are one witness. */
 const onceText = (copied: GradedClass['copied']): string =>
@@ -82,7 +82,12 @@ export function hardPanels({ view, settings }: Hard, unit: LengthUnit): readonly
 }
 
 /** All surveys together, and who has the fewest right. */
-export function conditionBlocks({ view, trainees, copied }: GradedClass): readonly Block[] {
+export function conditionBlocks({
+  view,
+  trainees,
+  copied,
+  reference,
+}: GradedClass): readonly Block[] {
   if (view.conditions === null) return [];
   const { of, alike, kappa } = view.conditions;
   const beyond = kappa === null ? '' : `, kappa ${signed(kappa, 2)}`;
@@ -91,7 +96,7 @@ export function conditionBlocks({ view, trainees, copied }: GradedClass): readon
       'Conditions',
       joined(
         [
-          `${alike} of ${counted(of, 'panel')} as the reference says, all surveys together${onceText(copied)} (${percentText(alike / of)}${beyond})`,
+          `${alike} of ${counted(of, 'panel')} as ${heldAgainst({ reference })} says, all surveys together${onceText(copied)} (${percentText(alike / of)}${beyond})`,
           ...fewestAlike(trainees),
         ],
         '; ',

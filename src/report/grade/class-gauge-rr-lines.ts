@@ -9,7 +9,7 @@ import { type Block, paragraph } from '../model.ts';
 import { percentText } from './grade-words.ts';
 
 export function gaugeRrBlocks(
-  { view: { gaugeRr: rr }, leftOut }: GradedClass,
+  { view: { gaugeRr: rr }, leftOut, mostOfRepeats }: GradedClass,
   unit: LengthUnit,
 ): readonly Block[] {
   const without = leftOutText(leftOut, rr?.parts ?? 'marked points');
@@ -21,13 +21,13 @@ export function gaugeRrBlocks(
       ),
     ];
   }
-  const { result, parts, counts } = rr;
+  const { result, parts, counts, most } = rr;
   const { sd, studyVariation, ndc, pooled } = result;
   const one = (value: number): string => tell([um(value, 2)], unit);
   const within = parts === 'panels' ? ' (the film between points in it)' : '';
   const interaction = pooled ? 'not proved' : one(sd.int);
   const figures = [
-    `repeatability ${one(sd.ev)}${within}`,
+    `repeatability ${one(sd.ev)}${within}${most === null ? '' : ` (most of it by ${mostOfRepeats}: ${one(most.sd)}, the others ${one(most.others)})`}`,
     `reproducibility ${one(sd.av)}`,
     `interaction ${interaction}`,
   ];

@@ -21,12 +21,13 @@ export const classRecord = ({ view, copied, trainees, asked, leftOut }: GradedCl
     asked === null ? leftOut.map(({ trainee, why }) => ({ trainee, left_out_as: why })) : [],
   copied:
     asked === null
-      ? copied.map(({ trainees: who, fromReference, same, of, apart, identical }) => ({
+      ? copied.map(({ trainees: who, fromReference, same, of, apart, identical, whole }) => ({
           trainees: who,
           from_reference: fromReference,
           identical,
           same,
           out_of: of,
+          copied_panels: (whole?.panels ?? []).map(({ id }) => id),
           apart_um: recordedOrNull(apart?.sd),
           usual_um: recordedOrNull(apart?.usual),
         }))

@@ -48,14 +48,14 @@ function classRow(
   const name = cell(attemptName(trainee));
   const said = cell(verdictText(verdict), bad ? 'binding' : 'plain');
   if (grade === null) return [name, said, ...Array.from({ length: 8 }, () => cell('–'))];
-  const { coverage, scores, bias, repeatability, lowSpots, repairs, mark } = grade;
+  const { counted, scores, bias, repeatability, lowSpots, repairs, mark } = grade;
   const off = scores.filter((score) => score.verdict === 'unsatisfactory').length;
   return [
     name,
     said,
     cell(markText(mark.share, passMark)),
-    cell(`${coverage.panelsRead}/${coverage.panels}`),
-    cell(`${coverage.pointsRead}/${coverage.points}`),
+    cell(`${counted.panelsRead}/${counted.panels}`),
+    cell(`${counted.pointsRead}/${counted.points}`),
     cell(String(off), off > 0 ? 'binding' : 'plain'),
     cell(bias === null ? '–' : signedText(bias.mean, unit)),
     cell(repeatability === null ? '–' : thicknessText(repeatability.sd, unit)),

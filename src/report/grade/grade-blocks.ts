@@ -14,7 +14,13 @@ import { copiedBlocks, fewToCompareBlocks, tooFewBlocks, unlikeBlocks } from './
 import { conditionBlocks, foundBlocks, hardPanels } from './class-findings.ts';
 import { gaugeRrBlocks } from './class-gauge-rr-lines.ts';
 import { classTable } from './class-table.ts';
-import { carName, type TraineeVerdict, verdictOf, verdictText } from './grade-words.ts';
+import {
+  carName,
+  heldAgainst,
+  type TraineeVerdict,
+  verdictOf,
+  verdictText,
+} from './grade-words.ts';
 import { told } from './trainee-lines.ts';
 
 export type GradePage = { readonly unit: LengthUnit; readonly verbose: boolean };
@@ -30,7 +36,7 @@ export function gradeBlocks(graded: GradedClass, { unit, verbose }: GradePage): 
     classTable(graded, unit),
     ...lastCounts(graded),
     gap,
-    ...graded.trainees.flatMap((trainee) => told(trainee, unit, verbose)),
+    ...graded.trainees.flatMap((trainee) => told(trainee, { unit, verbose }, heldAgainst(graded))),
     ...copiedBlocks(graded, unit),
     ...fewToCompareBlocks(graded),
     ...tooFewBlocks(graded),
@@ -87,8 +93,8 @@ function comparedWith({ reference, referenceFile, assessor, date }: GradedClass)
     : `Against the consensus of the class, the robust mean of each panel: ${counted(panels.length, 'panel')}.`;
 }
 
-const whatColumnsSay = ({ sigmaPt, settings }: GradedClass, unit: LengthUnit): Said =>
+const whatColumnsSay = (graded: GradedClass, unit: LengthUnit): Said =>
   toldFacts(
-    says`off: panels ${figure(settings.models.training.scores.unsatisfactory)} σ or more from the reference (σ_pt ${um(sigmaPt.value)})${nextFact}bias: over the whole car${nextFact}SD: of repeats${nextFact}low, repairs: low spots and repaired panels found.${nextSentence}No one fails on one panel alone.`,
+    says`off: panels ${figure(graded.settings.models.training.scores.unsatisfactory)} σ or more from ${heldAgainst(graded)} (σ_pt ${um(graded.sigmaPt.value)})${nextFact}bias: over the whole car${nextFact}SD: of repeats${nextFact}low, repairs: low spots and repaired panels found.${nextSentence}No one fails on one panel alone.`,
     unit,
   );

@@ -1,7 +1,6 @@
 /** The sheet of one trainee: the mark and how it comes about, panel by panel, and what to do. No one else is named. */
 import { shownFile } from '../../base/file-name.ts';
-import { figure } from '../../base/rounding.ts';
-import { nextFact, nextSentence, says, tell, um } from '../../base/sentence.ts';
+import { says, tell } from '../../base/sentence.ts';
 import type { LengthUnit } from '../../base/units.ts';
 import type { GradedClass, GradedTrainee } from '../../tasks/grade/grade-request.ts';
 import type { Grade } from '../../training/grade-trainee.ts';
@@ -14,11 +13,13 @@ import {
   becauseText,
   biasText,
   carName,
+  heldAgainst,
   hintedBias,
   markText,
   verdictOf,
   verdictText,
 } from './grade-words.ts';
+import { howScored } from './how-scored.ts';
 import { carBlocks, conditionBlocks, foundBlocks, gaugeBlocks } from './sheet-findings.ts';
 import { markTable, passText, voidBlocks } from './sheet-mark.ts';
 import { panelBlocks } from './sheet-panels.ts';
@@ -30,7 +31,6 @@ export function gradeSheet(
   { unit, verbose }: GradePage,
 ): readonly Block[] {
   const { grade } = trainee;
-  const { questionable, unsatisfactory } = graded.settings.models.training.scores;
   const verdict = verdictText(verdictOf(trainee));
   const mark = grade === null ? '' : `, ${markText(grade.mark.share, graded.marking.passMark)}`;
   const head = [
@@ -44,25 +44,19 @@ export function gradeSheet(
   return [
     ...head,
     gap,
-    markTable(grade.mark),
+    markTable(grade.mark, graded),
     paragraph(null, passText(grade, graded)),
     ...voidBlocks(grade),
     gap,
     ...panelBlocks(grade, graded, { unit, verbose }),
     ...gaugeBlocks(trainee, graded, unit),
-    ...carBlocks(grade, unit),
-    ...foundBlocks(grade, unit),
-    ...conditionBlocks(grade),
+    ...carBlocks(grade, unit, heldAgainst(graded)),
+    ...foundBlocks(grade, unit, heldAgainst(graded)),
+    ...conditionBlocks(grade, heldAgainst(graded)),
     gap,
-    ...whatToDo(grade, unit),
+    ...whatToDo(grade, unit, heldAgainst(graded)),
     gap,
-    paragraph(
-      'How it is scored',
-      toldFacts(
-        says`z is how far a panel’s mean is from the reference, in units of σ_pt (${um(graded.sigmaPt.value)})${nextFact}z′ allows besides for the film between your points and the reference’s.${nextSentence}Up to ${figure(questionable)} is satisfactory, under ${figure(unsatisfactory)} questionable, ${figure(unsatisfactory)} and more unsatisfactory (ISO 13528).${nextSentence}No one fails on one panel alone.`,
-        unit,
-      ),
-    ),
+    paragraph('How it is scored', toldFacts(howScored(grade, graded), unit)),
   ];
 }
 
@@ -96,7 +90,7 @@ const notReadBlocks = ({ notRead }: GradedTrainee): readonly Block[] => [
 ];
 
 /** The gauge before any panel: those that it puts off read right once it is right. */
-function whatToDo(grade: Grade, unit: LengthUnit): readonly Block[] {
+function whatToDo(grade: Grade, unit: LengthUnit, against: string): readonly Block[] {
   const bias = hintedBias(grade);
   const items = grade.reasons.map((reason) => reasonText(reason, unit));
   if (items.length === 0) {
@@ -106,6 +100,11 @@ function whatToDo(grade: Grade, unit: LengthUnit): readonly Block[] {
   const first =
     bias === null
       ? []
-      : [tell(says`first ${BIAS_HINT}: you read ${biasText(bias)}; then what follows`, unit)];
+      : [
+          tell(
+            says`first ${BIAS_HINT}: you read ${biasText(bias, against)}; then what follows`,
+            unit,
+          ),
+        ];
   return [list('What to do', [...first, ...items])];
 }

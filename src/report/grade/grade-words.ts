@@ -72,13 +72,19 @@ export const becauseText = ({ verdict, grounds }: Pick<Grade, 'verdict' | 'groun
     ? verdict
     : `${verdict}, as ${together(grounds.map((ground) => GROUNDS[ground]))}`;
 
-export const criterionNames: Readonly<Record<Criterion, string>> = {
-  accuracy: 'panels near the reference',
+/** What a class is held against: nobody’s survey is the reference of a consensus. */
+export const heldAgainst = ({ reference }: Pick<GradedClass, 'reference'>): string =>
+  reference.kind === 'expert' ? 'the reference' : 'the class';
+
+export const criterionNames = (graded: Pick<GradedClass, 'reference'>): CriterionNames => ({
+  accuracy: `panels near ${heldAgainst(graded)}`,
   coverage: 'points read',
   lowPoints: 'low spots found',
   repairs: 'repairs found',
   repeatability: 'repeats close together',
-};
+});
+
+type CriterionNames = Readonly<Record<Criterion, string>>;
 
 /** One trainee handed in twice: no second attempt, and no copy of another’s. */
 export const isOfOne = ({ trainees }: Pick<CopiedSurveys, 'trainees'>): boolean =>
@@ -133,5 +139,5 @@ export function hintedBias({ bias, reasons }: Pick<Grade, 'bias' | 'reasons'>): 
 export const BIAS_HINT = 'check the gauge’s zero and a shim';
 
 /** `6.0 µm more than the reference all over the car` */
-export const biasText = ({ mean }: CarBias): Sentence =>
-  says`${um(Math.abs(mean))} ${mean > 0 ? 'more' : 'less'} than the reference all over the car`;
+export const biasText = ({ mean }: CarBias, against: string): Sentence =>
+  says`${um(Math.abs(mean))} ${mean > 0 ? 'more' : 'less'} than ${against} all over the car`;

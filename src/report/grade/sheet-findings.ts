@@ -14,26 +14,30 @@ import { BIAS_HINT, hintedBias, intervalText, signed, signedText } from './grade
 
 /** The trainee’s own gauge, or that readings were put right by everybody’s: they are not what the display showed. */
 export function gaugeBlocks(
-  { ownGauge }: GradedTrainee,
+  { yourGauge }: GradedTrainee,
   { assumptions }: GradedClass,
   unit: LengthUnit,
 ): readonly Block[] {
   const said =
-    ownGauge.length > 0 ? ownGauge : assumptions.filter(({ code }) => code === 'gauge-adjusted');
+    yourGauge.length > 0 ? yourGauge : assumptions.filter(({ code }) => code === 'gauge-adjusted');
   return said.map((one) => paragraph('Gauge', `${textIn(one, unit)}.`));
 }
 
-export function carBlocks(grade: Grade, unit: LengthUnit): readonly Block[] {
-  const text = [...carText(grade, unit), ...limitsText(grade, unit), ...repeatsText(grade, unit)];
+export function carBlocks(grade: Grade, unit: LengthUnit, against: string): readonly Block[] {
+  const text = [
+    ...carText(grade, unit, against),
+    ...limitsText(grade, unit),
+    ...repeatsText(grade, unit),
+  ];
   return text.length === 0 ? [] : [paragraph('Agreement', joined(text, ' '))];
 }
 
-function carText(grade: Grade, unit: LengthUnit): readonly string[] {
+function carText(grade: Grade, unit: LengthUnit, against: string): readonly string[] {
   const { bias } = grade;
   if (bias === null) return [];
   const [mean, low, high] = [bias.mean, bias.low, bias.high].map((one) => signedText(one, unit));
   return [
-    `over the whole car you read ${mean} ${unitName(unit)} from the reference (95 %: ${low} to ${high}); a single panel far off hardly moves that.${hintOf(grade)}`,
+    `over the whole car you read ${mean} ${unitName(unit)} from ${against} (95 %: ${low} to ${high}); a single panel far off hardly moves that.${hintOf(grade)}`,
   ];
 }
 
@@ -70,12 +74,12 @@ const repeatsText = ({ repeatability }: Grade, unit: LengthUnit): readonly strin
         ),
       ];
 
-export function foundBlocks(grade: Grade, unit: LengthUnit): readonly Block[] {
+export function foundBlocks(grade: Grade, unit: LengthUnit, against: string): readonly Block[] {
   const { lowSpots, repairs } = grade;
   const parts = [
     ...foundPart('low spots', lowSpots),
     ...foundPart('repaired panels', repairs),
-    ...spotsWorkedOver(grade, unit),
+    ...spotsWorkedOver(grade, unit, against),
   ];
   return parts.length === 0 ? [] : [paragraph('Found', joined(parts, '; ', '.'))];
 }
@@ -86,7 +90,11 @@ function foundPart(what: string, { found, of, interval }: Found): readonly strin
 }
 
 /** The spot is found as low, and by the film beside it more would be taken off there than the reference lets go. */
-export function spotsWorkedOver(grade: Grade, unit: LengthUnit): readonly string[] {
+export function spotsWorkedOver(
+  grade: Grade,
+  unit: LengthUnit,
+  against: string,
+): readonly string[] {
   const isFound = (id: string): boolean =>
     grade.scores.some(({ panel, reference }) => panel.id === id && reference.lowSpot !== null) &&
     !grade.lowSpots.missed.some(({ panel }) => panel.id === id);
@@ -96,20 +104,20 @@ export function spotsWorkedOver(grade: Grade, unit: LengthUnit): readonly string
         ? []
         : [
             tell(
-              says`${panel.name} has its low spot found and reads as ${own} all the same, the reference as ${theirs}: ${um(ownBudget)} may go by your readings, ${um(theirBudget)} by the reference; that takes no marks`,
+              says`${panel.name} has its low spot found and reads as ${own} all the same, ${against} as ${theirs}: ${um(ownBudget)} may go by your readings, ${um(theirBudget)} by ${against}; that takes no marks`,
               unit,
             ),
           ],
   );
 }
 
-export function conditionBlocks({ conditions }: Grade): readonly Block[] {
+export function conditionBlocks({ conditions }: Grade, against: string): readonly Block[] {
   if (conditions === null) return [];
   const { of, alike, kappa, otherwise } = conditions;
   const beyond = kappa === null ? '' : ` (kappa ${signed(kappa, 2)})`;
-  const said = `${alike} of ${counted(of, 'panel')} as the reference says${beyond}`;
+  const said = `${alike} of ${counted(of, 'panel')} as ${against} says${beyond}`;
   const others = otherwise.map(
-    ({ panel, own, theirs }) => `${panel.name} reads as ${own}, the reference as ${theirs}`,
+    ({ panel, own, theirs }) => `${panel.name} reads as ${own}, ${against} as ${theirs}`,
   );
   return [
     paragraph('Conditions', {

@@ -9,7 +9,8 @@ import { wholePercents } from '../whole-percents.ts';
 import { criterionNames, percentText, voidText } from './grade-words.ts';
 
 /** Weights are those of what could be judged, and marks are counted in them: both add up as they are printed. */
-export function markTable({ criteria, share: reached }: Mark): Block {
+export function markTable({ criteria, share: reached }: Mark, graded: GradedClass): Block {
+  const names = criterionNames(graded);
   const judged = criteria.flatMap(({ criterion, weight, share }) =>
     share === null || weight === 0 ? [] : [{ criterion, weight, share }],
   );
@@ -29,7 +30,7 @@ export function markTable({ criteria, share: reached }: Mark): Block {
     rows: criteria
       .filter(({ weight }) => weight > 0)
       .map(({ criterion, share }): readonly Cell[] => {
-        const name = cell(criterionNames[criterion]);
+        const name = cell(names[criterion]);
         if (share === null) return [name, cell('–'), cell('–'), cell('–')];
         const at = judged.findIndex((one) => one.criterion === criterion);
         return [name, percent(weights[at]), cell(percentText(share)), percent(marks[at])];

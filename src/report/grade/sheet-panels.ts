@@ -38,7 +38,7 @@ function panelTable(grade: Grade, { reference, settings }: GradedClass, page: Gr
       column(`panel (${unitName(unit)})`),
       { ...figures('n'), said: 'points' },
       film('mean'),
-      film('reference'),
+      film(reference.kind === 'expert' ? 'reference' : 'class'),
       { ...film('differs'), leads: true },
       figures('z'),
       ...(verbose ? [figures('ζ'), figures('E_n')] : []),

@@ -29,7 +29,12 @@ const QUIET: readonly ReasonCode[] = [
 
 const MOST_TOLD = 2;
 
-export function told(trainee: GradedTrainee, unit: LengthUnit, verbose: boolean): readonly Block[] {
+/** `against`: what the class is held against. */
+export function told(
+  trainee: GradedTrainee,
+  { unit, verbose }: { readonly unit: LengthUnit; readonly verbose: boolean },
+  against: string,
+): readonly Block[] {
   const { grade, notRead } = trainee;
   if (grade === null) {
     const [first] = notRead.filter(({ severity }) => severity !== 'note');
@@ -37,7 +42,7 @@ export function told(trainee: GradedTrainee, unit: LengthUnit, verbose: boolean)
     return [paragraph(trainee.name, `not read: ${first?.message ?? 'no reading'}${at}`)];
   }
   const all = verbose ? grade.reasons : grade.reasons.filter(({ code }) => !QUIET.includes(code));
-  const [hint, spots] = [biasHint(grade, unit), spotsWorkedOver(grade, unit)];
+  const [hint, spots] = [biasHint(grade, unit, against), spotsWorkedOver(grade, unit, against)];
   if ([...all, ...grade.grounds, ...hint, ...spots].length === 0) return [];
   const shownReasons = all.slice(0, verbose ? all.length : MOST_TOLD);
   const more = all.length - shownReasons.length;
@@ -54,13 +59,13 @@ export function told(trainee: GradedTrainee, unit: LengthUnit, verbose: boolean)
 }
 
 /** It makes no difference to mark and verdict, and would to a car: the gauge before anything that it puts off. */
-function biasHint(grade: Grade, unit: LengthUnit): readonly string[] {
+function biasHint(grade: Grade, unit: LengthUnit, against: string): readonly string[] {
   const bias = hintedBias(grade);
   return bias === null
     ? []
     : [
         tell(
-          says`reads ${biasText(bias)}, which is more than chance and no more than is allowed: ${BIAS_HINT}`,
+          says`reads ${biasText(bias, against)}, which is more than chance and no more than is allowed: ${BIAS_HINT}`,
           unit,
         ),
       ];

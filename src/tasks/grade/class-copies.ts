@@ -1,7 +1,10 @@
 /** Surveys of a class that have their values from one another, or that are one and the same, and how each is told. */
 import { at } from '../../base/at.ts';
+import { counted } from '../../base/counted.ts';
+import { figure } from '../../base/rounding.ts';
 import { type Sentence, says, um } from '../../base/sentence.ts';
 import { micrometres } from '../../base/units.ts';
+import { copiedPanels } from '../../training/copied-panels.ts';
 import { copiedSurveys } from '../../training/copied-surveys.ts';
 import { followedSurveys } from '../../training/followed-surveys.ts';
 import { faceReadings, type GradedSurvey } from '../../training/graded-survey.ts';
@@ -17,7 +20,7 @@ import type { Apart, CopiedSurveys } from './grade-request.ts';
 export type Surveyed = { readonly entry: Entry; readonly survey: GradedSurvey };
 
 /** Two surveys one of which has its values from the other, by values that are the same or by how near they lie. */
-type Copy = Pick<CopiedSurveys, 'same' | 'of' | 'apart' | 'identical'> & {
+type Copy = Pick<CopiedSurveys, 'same' | 'of' | 'apart' | 'identical' | 'whole'> & {
   readonly surveys: readonly GradedSurvey[];
 };
 
@@ -34,16 +37,27 @@ export function copiesAmong(
   const identical = identicalPairs(surveys, experts, model);
   const plain = copiedSurveys(bare, model).map(({ surveys: places, same, of }): Copy => {
     const two = places.map((place) => at(all, place));
-    return { surveys: two, same, of, apart: null, identical: null };
+    return { surveys: two, same, of, apart: null, identical: null, whole: null };
+  });
+  const panels = copiedPanels(bare, model).map(({ surveys: places, ...whole }): Copy => {
+    const two = places.map((place) => at(all, place));
+    return { surveys: two, ...sameValues(two), apart: null, identical: null, whole };
   });
   const latest = bare.filter((_, place) => [...ofClass, ...experts].includes(at(all, place)));
   const followed = followedSurveys(latest, model).map(
     ({ surveys: two, same, of, apart, usual, offset }): Copy => ({
-      ...{ same, of, identical: null, apart: { sd: apart, usual, offset } },
+      ...{ same, of, identical: null, whole: null, apart: { sd: apart, usual, offset } },
       surveys: two.map((one) => at(all, bare.indexOf(one))),
     }),
   );
-  return [...identical, ...plain, ...followed].filter(isFirstOfPair);
+  // Where all is the same, names of panels say no more.
+  const ofPanels = panels.filter(({ same, of }) => same < of);
+  return [...identical, ...ofPanels, ...plain, ...followed].filter(isFirstOfPair);
+}
+
+function sameValues(two: readonly GradedSurvey[]): Pick<Copy, 'same' | 'of'> {
+  const points = pointsInCommon(at(two, 0), at(two, 1));
+  return { same: points.filter(({ one, other }) => one === other).length, of: points.length };
 }
 
 /** A pair is told once, by what says most. */
@@ -79,9 +93,8 @@ function identicalPairs(
       const points = pointsInCommon(one.survey, other.survey);
       // On even film and a coarse display honest hands write the same file.
       if (chanceAlike(points) ** points.length >= falseAlarm) return [];
-      const same = points.filter((point) => point.one === point.other).length;
       const two = [one.survey, other.survey];
-      return [{ surveys: two, same, of: points.length, apart: null, identical }];
+      return [{ surveys: two, ...sameValues(two), apart: null, identical, whole: null }];
     }),
   );
 }
@@ -93,22 +106,34 @@ const isSameFile = (one: Entry | undefined, other: Entry | undefined): boolean =
   one.file !== other.file &&
   one.handedIn?.sha256 === other.handedIn?.sha256;
 
-/** Neither side is named to the other, and neither is told to be the one who took them. */
+/** Neither side is named to the other, and neither is told to be the one who took them. Of several others one sentence. */
 export function copyReasons(
   survey: GradedSurvey,
-  copy: Copy,
+  copies: readonly Copy[],
   expert: GradedSurvey | undefined,
 ): readonly Reason[] {
-  if (!copy.surveys.includes(survey)) return [];
-  const fromExpert = expert !== undefined && copy.surveys.includes(expert);
-  const other = fromExpert ? 'the reference' : 'another survey of this class';
+  const own = copies.filter((copy) => copy.surveys.includes(survey));
+  if (own.length === 0) return [];
   const mend = `each reads the car alone, and writes what the gauge shows; if these are your own readings, say so to your trainer`;
+  const texts = own.map((copy, i) => {
+    const fromExpert = expert !== undefined && copy.surveys.includes(expert);
+    const isAgain = own
+      .slice(0, i)
+      .some((one) => expert === undefined || !one.surveys.includes(expert));
+    const others = isAgain ? 'yet another survey of it' : 'another survey of this class';
+    return said(seenBy(survey, copy), fromExpert ? 'the reference' : others);
+  });
+  const panels = own.flatMap(({ whole }) => (whole?.panels ?? []).map(({ id }) => id));
   return [
-    reason('survey-copied', said(seenBy(survey, copy), other, mend), {
+    reason('survey-copied', says`${listedSentences(texts)}: ${mend}`, {
+      panels: [...new Set(panels)],
       at: faceReadings(survey)[0],
     }),
   ];
 }
+
+const listedSentences = (texts: readonly Sentence[]): Sentence =>
+  texts.reduce((all, one) => says`${all}; ${one}`);
 
 /** A steady difference is nothing to go by, and whoever looks at the two will see it. */
 export const aside = ({ sd, offset }: Apart, side: string): Sentence =>
@@ -121,12 +146,19 @@ const seenBy = (survey: GradedSurvey, copy: Copy): Copy => {
     : { ...copy, apart: { ...apart, offset: micrometres(-apart.offset) } };
 };
 
-function said({ same, of, apart, identical }: Copy, other: string, mend: string) {
-  if (identical === 'file') return `your file is, byte by byte, that of ${other}: ${mend}`;
+function said({ same, of, apart, identical, whole }: Copy, other: string): Sentence {
+  if (identical === 'file') return says`your file is, byte by byte, that of ${other}`;
   if (identical === 'readings') {
-    return `all your readings are those of ${other}, in the same order: ${mend}`;
+    return says`all your readings are those of ${other}, in the same order`;
+  }
+  if (whole !== null) {
+    return says`all ${figure(whole.readings)} readings on ${panelsNamed(whole)} are those of ${other}, figure for figure and in the same order`;
   }
   return apart === null
-    ? `${same} of ${of} values are those of ${other}, more than two who measure have in common: ${mend}`
-    : says`at ${of} points your values lie ${um(apart.sd)} (SD) from those of ${other}${aside(apart, apart.offset > 0 ? ' more' : ' less')}, nearer than two who measure come (${um(apart.usual)} is expected of the two): ${mend}`;
+    ? says`${figure(same)} of ${figure(of)} values are those of ${other}, more than two who measure have in common`
+    : says`at ${figure(of)} points your values lie ${um(apart.sd)} (SD) from those of ${other}${aside(apart, apart.offset > 0 ? ' more' : ' less')}, nearer than two who measure come (${um(apart.usual)} is expected of the two)`;
 }
+
+/** `3 panels (roof, boot lid and bonnet)`, by all their names: each is to be looked at. */
+export const panelsNamed = ({ panels }: NonNullable<CopiedSurveys['whole']>): string =>
+  `${counted(panels.length, 'panel')} (${panels.map(({ name }) => name).join(', ')})`;

@@ -6,7 +6,7 @@ import type { SigmaPt } from '../../training/panel-score.ts';
 import type { Marking } from '../../training/training-model.ts';
 import { adjustmentText, permittedText } from '../gauge/gauge-words.ts';
 import type { Assumption } from '../settings/assumption.ts';
-import { type NamedGauge, withGauge } from '../settings/gauge-in-use.ts';
+import { mostDrifted, type NamedGauge, withGauge } from '../settings/gauge-in-use.ts';
 import type { Entry } from './grade-hand-in.ts';
 import type { GradeFilesRequest } from './grade-request.ts';
 import { soundGauge, whyUnsound } from './sound-gauge.ts';
@@ -115,15 +115,35 @@ function gaugeOfAll({ settings, gauge }: GradeFilesRequest): readonly Assumption
   ];
 }
 
-export function ownGauge({ name, gauge }: Entry): readonly Assumption[] {
+export const ownGauge = ({ name, gauge }: Entry): readonly Assumption[] =>
+  gaugeOf(gauge, `${name} has a gauge of their own`);
+
+/** The same as it is said to the trainee. */
+export const yourGauge = ({ gauge }: Pick<Entry, 'gauge'>): readonly Assumption[] =>
+  gaugeOf(gauge, 'you have a gauge of your own');
+
+function gaugeOf(gauge: NamedGauge | undefined, who: string): readonly Assumption[] {
   if (gauge === undefined) return [];
   const permitted = permittedText(gauge.file.value.permitted);
   const why = whyUnsound(gauge);
   const said =
     why === null
-      ? says`${name} has a gauge of their own: ${permitted}`
-      : says`${name} has a gauge of their own that ${why} on shims: whether it is ${permitted} is not shown, and it widens nothing; scored as by the usual gauge`;
-  return [{ code: 'own-gauge', ...spoken(says`${said}${putRight(gauge)}`), origin: 'flag' }];
+      ? says`${who}: ${permitted}`
+      : says`${who} that ${why} on shims: whether it is ${permitted} is not shown, and it widens nothing; scored as by the usual gauge`;
+  return [
+    {
+      code: 'own-gauge',
+      ...spoken(says`${said}${movedText(gauge)}${putRight(gauge)}`),
+      origin: 'flag',
+    },
+  ];
+}
+
+function movedText({ file: { value } }: NamedGauge): Sentence {
+  const most = mostDrifted(value);
+  return most === undefined
+    ? says``
+    : says`; it moved by ${um(Math.abs(most.change))} at ${um(most.shim, null)} between its two checks`;
 }
 
 /** Whoever is graded by other readings than the display showed must see it. */

@@ -10,6 +10,7 @@ import type { Gauges, SigmaPt } from '../../training/panel-score.ts';
 import { together } from '../../training/reasons.ts';
 import { consensusReference, expertReference, type Reference } from '../../training/reference.ts';
 import { marksUnlike, unlikeReference } from '../../training/unlike-reference.ts';
+import { mostDrifted } from '../settings/gauge-in-use.ts';
 import { copiesAmong, copyReasons, readAgain, type Surveyed } from './class-copies.ts';
 import type { GradeBase } from './grade-base.ts';
 import type { Entry } from './grade-hand-in.ts';
@@ -18,7 +19,14 @@ import { soundGauge } from './sound-gauge.ts';
 
 export type GradedSurveys = Pick<
   GradedClass,
-  'reference' | 'sigmaPt' | 'view' | 'unlike' | 'marksUnlike' | 'copied' | 'leftOut'
+  | 'reference'
+  | 'sigmaPt'
+  | 'view'
+  | 'unlike'
+  | 'marksUnlike'
+  | 'copied'
+  | 'leftOut'
+  | 'mostOfRepeats'
 > & {
   readonly grades: ReadonlyMap<Entry, Grade>;
 };
@@ -56,7 +64,7 @@ export function gradeSurveys(
         gauges: gaugesOf(entry, base, request),
         marking: request.rubric?.value ?? usualMarking(training),
         model: training,
-        fromClass: ofTwo.flatMap((copy) => copyReasons(survey, copy, expert)),
+        fromClass: copyReasons(survey, ofTwo, expert),
       }),
     ]),
   );
@@ -81,6 +89,7 @@ export function gradeSurveys(
         trainees: two.filter((one) => one !== expert).map(nameOf),
         fromReference: two.some((one) => one === expert),
       })),
+      mostOfRepeats: view.gaugeRr?.most ? nameOf(view.gaugeRr.most.survey) : null,
       leftOut: view.leftOut.map(({ survey, why }) => ({ trainee: nameOf(survey), why })),
     },
     diagnostics: [
@@ -156,6 +165,7 @@ export function gaugesOf(
     same: isOwn !== true && !otherSerial,
     stated: isTheirs === true && expert !== null,
     onlyOwn: isOwn === true && isTheirs !== true,
+    moved: gauge === undefined ? undefined : mostDrifted(gauge.file.value)?.change,
   };
 }
 

@@ -13,7 +13,7 @@ import { withGauge } from '../settings/gauge-in-use.ts';
 import { jobOfAnother } from '../survey/survey-files.ts';
 import type { Surveyed } from './class-copies.ts';
 import { namelessDiagnostic, namelessFiles } from './grade-anonymous.ts';
-import { gradeAssumptions, ownGauge } from './grade-assumptions.ts';
+import { gradeAssumptions, ownGauge, yourGauge } from './grade-assumptions.ts';
 import { type GradeBase, gradeBase } from './grade-base.ts';
 import { type GradedSurveys, gaugesOf, gradeSurveys } from './grade-class.ts';
 import { type Entry, type HandIn, handIn } from './grade-hand-in.ts';
@@ -122,6 +122,7 @@ const traineeOf = (entry: Entry, grades: ReadonlyMap<Entry, Grade>): GradedTrain
   file: entry.file,
   date: entry.handedIn?.date ?? null,
   ownGauge: ownGauge(entry),
+  yourGauge: yourGauge(entry),
   grade: grades.get(entry) ?? null,
   notRead: entry.notRead,
 });

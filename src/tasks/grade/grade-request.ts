@@ -48,6 +48,8 @@ export type GradedTrainee = {
   readonly date: string | null;
   /** What is said of the trainee’s own gauge; nothing where there is none. */
   readonly ownGauge: readonly Assumption[];
+  /** The same as it is said to the trainee. */
+  readonly yourGauge: readonly Assumption[];
   /** Null where the file could not be read. */
   readonly grade: Grade | null;
   /** Why it could not. */
@@ -69,6 +71,8 @@ export type CopiedSurveys = {
   readonly of: number;
   /** They are one and the same: byte by byte, or reading by reading in the same order. */
   readonly identical: 'file' | 'readings' | null;
+  /** Whole panels that they hold figure for figure, where these give them away; null else. */
+  readonly whole: { readonly panels: readonly Panel[]; readonly readings: number } | null;
   /** SD of their differences where that gives them away, and what is usual in the class; null else. */
   readonly apart: Apart | null;
 };
@@ -94,6 +98,8 @@ export type GradedClass = {
   readonly copied: readonly CopiedSurveys[];
   /** Whose surveys the figures of panels and of the gauge leave out. */
   readonly leftOut: readonly { readonly trainee: string; readonly why: LeftOut['why'] }[];
+  /** Whose repeats make most of the repeatability of the class; null where nobody’s do. */
+  readonly mostOfRepeats: string | null;
   /** Whose sheet is asked for. */
   readonly asked: string | null;
   readonly inputs: readonly ReadInput[];

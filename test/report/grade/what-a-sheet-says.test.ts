@@ -3,6 +3,7 @@
 import { describe, expect, test } from 'vitest';
 import type { Reading } from '../../../src/film/reading.ts';
 import { readGauge } from '../../../src/formats/gauge.ts';
+import { readRubric } from '../../../src/formats/rubric.ts';
 import { renderText } from '../../../src/render/text.ts';
 import { gradeBlocks } from '../../../src/report/grade/grade-blocks.ts';
 import { gradeSheet } from '../../../src/report/grade/grade-sheet.ts';
@@ -214,7 +215,7 @@ describe('the gauge of one', () => {
   test('stands on no sheet of another whose name begins the same', () => {
     const traineeGauges = new Map([['Ann Lee', gauge('pass')]]);
     const graded = classOf(csv(reference), files, { traineeGauges });
-    expect(sheetOf(graded, 'Ann Lee')).toContain('Gauge: Ann Lee has a gauge of their own');
+    expect(sheetOf(graded, 'Ann Lee')).toContain('Gauge: you have a gauge of your own');
     expect(sheetOf(graded, 'Ann')).not.toContain('Gauge:');
     expect(sheetOf(graded, 'Ann')).not.toContain('Lee');
   });
@@ -225,6 +226,69 @@ describe('the gauge of one', () => {
     expect(text).not.toContain('one gauge for everybody');
     expect(told(gradeBlocks(classOf(csv(reference), files), page))).toContain(
       'one gauge for everybody, so what it is off by cancels',
+    );
+  });
+});
+
+describe('what z′ allows besides', () => {
+  const passed: NamedGauge = (() => {
+    const text =
+      '{"schema":"leastcut/gauge/1","verdict":"pass","permitted_error":{"fixed_um":1,"proportional_pct":3}}';
+    const file = readGauge('own.json', text).value;
+    if (file === undefined) throw new Error('a gauge file was refused');
+    return { file, name: 'own.json', origin: 'flag' };
+  })();
+  const rubricOf = (sigma: string) => {
+    const text = `{"schema":"leastcut/rubric/1","pass_mark_pct":70,"weights":{"accuracy":1},"sigma_pt_um":${sigma}}`;
+    const value = readRubric('rubric.json', text).value?.value;
+    if (value === undefined) throw new Error('a rubric was refused');
+    return { name: 'rubric.json', value };
+  };
+  const own = { ...usualHabit, points: 3 };
+  const ownPoints = () => csv(readCar(random, car, own));
+  const allowed = (graded: GradedClass): string =>
+    /in units of σ_pt \([\d.]+ µm\)(.*?)\. Up to/u.exec(sheetOf(graded, 'mia'))?.[1] ?? 'nothing';
+  const withClass = (mia: string, more: Partial<GradeFilesRequest> = {}): GradedClass => {
+    const others = { bo: ownPoints(), cy: ownPoints(), di: ownPoints() };
+    return classOf('', { mia, ...others }, { reference: undefined, ...more });
+  };
+
+  test('is no word where no panel has one, at marks that one gauge read', () => {
+    expect(allowed(classOf(csv(reference), { mia: csv(read()) }))).toBe('');
+  });
+
+  test('is the film between points of one’s own', () => {
+    const graded = classOf(csv(readCar(random, car, own)), { mia: ownPoints() });
+    expect(allowed(graded)).toBe(
+      '; z′ allows besides for the film between your points and the reference’s',
+    );
+  });
+
+  test('is what two gauges may be off by, at marks', () => {
+    const traineeGauges = new Map([['mia', passed]]);
+    expect(allowed(classOf(csv(reference), { mia: csv(read(), 'mia') }, { traineeGauges }))).toBe(
+      '; z′ allows besides for what the gauges may be off by',
+    );
+  });
+
+  test('is how well the reference repeats where that is what it is unsure of', () => {
+    const once = csv(readCar(random, car, { ...habit, repeats: 1, points: 3 }));
+    const graded = classOf(
+      once,
+      { mia: csv(read({ points: 3 })) },
+      {
+        rubric: rubricOf('1'),
+      },
+    );
+    expect(allowed(graded)).toBe('; z′ allows besides for how well the reference repeats');
+  });
+
+  test('is what a class is unsure of, and the film between one’s points where σ_pt has it not', () => {
+    expect(allowed(withClass(ownPoints()))).toBe(
+      '; z′ allows besides for the film between your points and what the class is unsure of',
+    );
+    expect(allowed(withClass(ownPoints(), { rubric: rubricOf('"class"') }))).toBe(
+      '; z′ allows besides for what the class is unsure of',
     );
   });
 });
