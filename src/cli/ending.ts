@@ -2,7 +2,9 @@
 import { counted } from '../base/counted.ts';
 import type { Diagnostic } from '../base/diagnostics.ts';
 import { groupBy } from '../base/group-by.ts';
-import { cutOfAKind } from '../base/of-a-kind.ts';
+import { inWords } from '../base/in-words.ts';
+import { cutOfAKind, standsFor } from '../base/of-a-kind.ts';
+import { sum } from '../base/sum.ts';
 import { asciiText } from '../render/ascii-text.ts';
 import { renderDiagnostic } from '../render/diagnostic-text.ts';
 import { printable } from '../render/printable.ts';
@@ -37,8 +39,22 @@ export function saidAtEnd(diagnostics: readonly Diagnostic[], options: TypedOpti
   return (
     cutOfAKind(said)
       .map((one) => renderDiagnostic(one, ascii, look))
-      .join('') + count
+      .join('') +
+    howMany(said) +
+    count
   );
+}
+
+/** More messages than this are no longer counted by the eye. */
+const AT_A_GLANCE = 10;
+
+function howMany(said: readonly Diagnostic[]): string {
+  if (said.length <= AT_A_GLANCE) return '';
+  const counts = (['error', 'warning', 'note'] as const).flatMap((severity) => {
+    const of = said.filter((one) => one.severity === severity);
+    return of.length === 0 ? [] : [counted(sum(of.map(standsFor)), severity)];
+  });
+  return `leastcut: ${inWords(counts)}\n`;
 }
 
 /** What notes say where all say the same in a few words, else their kinds, the most frequent first. */

@@ -10,4 +10,5 @@ export const pageOptions = (
   unit: showUnit.value,
   verbose: verbose ?? false,
   drawn: format === 'html',
+  onPaper: format === 'html' || format === 'md',
 });

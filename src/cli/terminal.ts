@@ -73,7 +73,10 @@ export function asciiDecision(
 export const isAscii = (typed: boolean | undefined, stream: Stream): boolean =>
   asciiDecision(typed, stream, process.env, process.platform).ascii;
 
-/** Blue and bold only: safe for every kind of colour vision, and the words stand without it. */
+/**
+ * Blue and bold only: safe for every kind of colour vision, and the words stand without it. The bright
+ * blue, as the other is next to unreadable on black (xterm's #0000ee has a contrast of 2.2).
+ */
 export async function textStyle(width: number, colour: boolean): Promise<TextStyle> {
   if (!colour) return { width, paint: (text) => text };
   const { Chalk } = await import('chalk');
@@ -82,7 +85,7 @@ export async function textStyle(width: number, colour: boolean): Promise<TextSty
     plain: (text) => text,
     strong: chalk.bold,
     quiet: chalk.dim,
-    binding: chalk.blue,
+    binding: chalk.blueBright,
   };
   return { width, paint: (text, tone) => paints[tone](text) };
 }

@@ -61,7 +61,7 @@ function cheaperAim(before: QuoteOption, option: QuoteOption): readonly CheaperA
       stronger: quicker.filter(isStronger).map(laterOf),
       quicker: quicker.filter((pair) => !isStronger(pair)).map(laterOf),
       fewerSetUps: setUpsOf(before) - setUpsOf(option),
-      finer: pairs.some(([one, other]) => lastHaze(one) > lastHaze(other)),
+      finer: endsFiner(before, option),
     },
   ];
 }
@@ -74,6 +74,22 @@ export const leftByOther = (
   pairsOf(before, option).flatMap(([one, other]) =>
     isTouched(one) && !isTouched(other) ? [other] : [],
   );
+
+/** What clears more under the other aim, as people are shown it. */
+export const clearedMore = (
+  before: Pick<QuoteOption, 'plan'>,
+  option: Pick<QuoteOption, 'plan'>,
+  shownOf: (share: number) => number,
+): readonly PanelPlan[] =>
+  pairsOf(before, option).flatMap(([one, other]) =>
+    shownOf(other.expected) > shownOf(one.expected) ? [other] : [],
+  );
+
+/** Whether the one ends somewhere with a step that leaves haze where the other, if it works there, does not. */
+export const endsFiner = (
+  before: Pick<QuoteOption, 'plan'>,
+  option: Pick<QuoteOption, 'plan'>,
+): boolean => pairsOf(before, option).some(([one, other]) => lastHaze(one) > lastHaze(other));
 
 /** A part as the one aim works it, and as the other does. */
 type Pair = readonly [PanelPlan, PanelPlan];

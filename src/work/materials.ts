@@ -95,7 +95,7 @@ export const padMaterial = (
   diameter: number,
 ): Pick<Material, 'id' | 'material'> => ({
   id: `${id}-${diameter}`,
-  material: `${name} pad ${diameter}\u00a0mm`,
+  material: `${/pad$/i.test(name) ? name : `${name} pad`} ${diameter}\u00a0mm`,
 });
 
 /** How many pads of each kind lie ready, and how much of their life the job takes. */

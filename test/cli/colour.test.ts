@@ -1,6 +1,7 @@
 import { stripVTControlCharacters } from 'node:util';
 import { describe, expect, test } from 'vitest';
 import { colourDecision, textStyle, textWidth } from '../../src/cli/terminal.ts';
+import { contrast } from '../render/contrast.ts';
 import { askLeastcut } from './ask-leastcut.ts';
 
 const words = ['survey', 'samples/sound-saloon/readings.csv'];
@@ -122,4 +123,15 @@ describe.concurrent('colour of the built program', () => {
     expect(text.out).toContain(ESC);
     expect(json.out).not.toContain(ESC);
   });
+});
+
+test('what binds is in a blue that can be read on black and on white', async () => {
+  const { paint } = await textStyle(80, true);
+  // The palette of xterm (XTerm-col.ad), by the number of the mark of colour.
+  const palette: Readonly<Record<string, string>> = { '34': '#0000ee', '94': '#5c5cff' };
+  const number = paint('clear', 'binding').split(`${ESC}[`)[1]?.split('m')[0] ?? '';
+  const colour = palette[number] ?? '';
+  for (const paper of ['#000000', '#ffffff']) {
+    expect(contrast(colour, paper), `${colour} on ${paper}`).toBeGreaterThan(4);
+  }
 });

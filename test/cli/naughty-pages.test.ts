@@ -81,7 +81,7 @@ const refusalsIn = ({ diagnostics }: Answer): readonly string[] =>
 
 const HARMLESS = 'roof';
 const tagsIn = (html: string): readonly string[] =>
-  html.match(/<\/?(?!span\b|strong\b)[a-z]\w*/gi) ?? [];
+  html.match(/<\/?(?!span\b|bdi\b|strong\b)[a-z]\w*/gi) ?? [];
 const attributesIn = (html: string): ReadonlySet<string> =>
   new Set(
     [...html.matchAll(/<[a-z]\w*((?: [\w-]+="[^"]*")*)\/?>/gi)].flatMap(

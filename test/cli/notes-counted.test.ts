@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { type Diagnostic, note } from '../../src/base/diagnostics.ts';
+import { type Diagnostic, error, note, warning } from '../../src/base/diagnostics.ts';
 import { saidAtEnd } from '../../src/cli/ending.ts';
 import { askLeastcut } from './ask-leastcut.ts';
 
@@ -26,4 +26,25 @@ test('a note of many words is counted by its kind', () => {
   expect(said([note('reading-missing', 'a cell '.repeat(20))])).toBe(
     'leastcut: 1 note (reading-missing), -v shows them\n',
   );
+});
+
+test('more messages than are taken in at a glance end with how many there were', () => {
+  const faults = Array.from({ length: 9 }, (_, i) => error('cell-invalid', `cell ${i}`));
+  const doubts = Array.from({ length: 150 }, (_, i) => warning('reading-doubted', `cell ${i}`));
+  expect(said([...faults, doubts[0] as Diagnostic])).not.toMatch(/^leastcut: \d/m);
+  expect(
+    said([...faults, ...doubts])
+      .split('\n')
+      .slice(-2),
+  ).toEqual(['leastcut: 9 errors and 150 warnings', '']);
+  expect(
+    said([...faults, ...faults, missing])
+      .split('\n')
+      .slice(-3),
+  ).toEqual([
+    'leastcut: 18 errors',
+    'leastcut: 1 note (an empty cell is no reading), -v shows them',
+    '',
+  ]);
+  expect(saidAtEnd([...faults, ...doubts], { quiet: true })).not.toContain('warnings');
 });

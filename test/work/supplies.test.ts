@@ -1,6 +1,7 @@
 import { expect, test } from 'vitest';
 import { correctionModel, workModel } from '../../src/formats/models.ts';
-import { materialFault } from '../../src/formats/shop/shop-materials.ts';
+import { unitFault, unusedMaterials } from '../../src/formats/shop/shop-materials.ts';
+import { padMaterial } from '../../src/work/materials.ts';
 import { supplies } from '../../src/work/supplies.ts';
 
 const listed = () => {
@@ -11,11 +12,9 @@ const listed = () => {
 test('every material stands once, and a price list takes it as it is listed', () => {
   const { all, byId } = listed();
   expect(byId.size).toBe(all.length);
-  for (const { id, unit } of all)
-    expect(
-      materialFault({ id, unit }, { pads: undefined, products: undefined }),
-      id,
-    ).toBeUndefined();
+  const owned = { pads: undefined, products: undefined };
+  expect(unusedMaterials(all, owned)).toEqual([]);
+  for (const { id, unit } of all) expect(unitFault({ id, unit }, owned), id).toBeUndefined();
 });
 
 test('what any stage uses is listed, with each amount that a stage takes and the stages', () => {
@@ -47,6 +46,15 @@ test('products, towels and a pad for each size of machine stand beside them', ()
     uses: [{ quantity: 1 / 120, per: 'section' }],
     stages: [],
   });
+});
+
+test('a pad that is called one by its shop is not called one twice', () => {
+  expect(padMaterial({ id: 'orange', name: 'orange pad' }, 150).material).toBe(
+    'orange pad 150\u00a0mm',
+  );
+  expect(padMaterial({ id: 'orange', name: 'orange' }, 150).material).toBe(
+    'orange pad 150\u00a0mm',
+  );
 });
 
 test('a shop that has one machine, one pad and one product is shown no others', () => {

@@ -16,6 +16,7 @@ import { writeToReader } from '../files/standard-output.ts';
 import type { TypedOptions } from '../options.ts';
 import { type JobLine, recordOfLine } from './about-job.ts';
 import { createDoubled } from './doubled.ts';
+import { isPage } from './is-page.ts';
 import { type LineFile, openLineFile } from './line-file.ts';
 import { createUnpriced } from './unpriced.ts';
 
@@ -138,8 +139,6 @@ function leftTexts(left: readonly string[], format: string): readonly string[] {
   const goOn = format === 'ndjson' ? '; the same with --resume goes on from there' : '';
   return [`what there is stands in ${named}${goOn}`];
 }
-
-const isPage = (format: string): boolean => format !== 'ndjson' && format !== 'csv';
 
 /** What to buy is known when the last job is: the list is written whole, or not at all. */
 function createReorder(path: string) {

@@ -20,6 +20,7 @@ const ofOneJob: readonly OptionName[] = [
   'kind',
   'policy',
   'readingUnit',
+  'nearside',
   'encoding',
   'delimiter',
   'decimal',

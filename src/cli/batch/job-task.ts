@@ -31,6 +31,10 @@ export type JobTask = {
   readonly part?: VehiclePart;
 };
 
+/** A folder has no lines that a record could name, so that its place among the others is a number alone. */
+export const isOfFolder = ({ named }: Pick<JobTask, 'named'>): boolean =>
+  named?.every(({ at }) => at.line === undefined) === true;
+
 type NamedFile = { readonly file: string; readonly at: Place };
 
 /** `folder` is that of the list; `typedNames` are those options that the environment does not give. */
@@ -119,9 +123,14 @@ export function placedInList(
     if (diagnosticCatalogue[one.code].kind !== 'input-file' || one.at?.line !== undefined)
       return one;
     const place = named.find(({ file, at }) => file === one.at?.file && at.line !== undefined);
-    return place === undefined ? one : { ...one, at: place.at };
+    if (place === undefined) return one;
+    const isPattern = one.code === 'file-missing' && /[*?]/.test(place.file);
+    return { ...one, at: place.at, ...(isPattern ? { hint: NO_PATTERN } : {}) };
   });
 }
+
+const NO_PATTERN =
+  'a list names each file itself, several with a semicolon between them; a folder of readings is named in place of a list';
 
 const namesFile = (name: OptionName, text: string): boolean =>
   name === 'template' ? isTemplatePath(text) : mayNameFile(name);

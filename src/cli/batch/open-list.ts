@@ -1,18 +1,19 @@
 /** What was named as a list → its jobs, whatever form it has. */
 import { open } from 'node:fs/promises';
 import { basename, dirname } from 'node:path';
-import { type Diagnostic, error, type Outcome, warning } from '../../base/diagnostics.ts';
+import { type Diagnostic, type Outcome, type Place, warning } from '../../base/diagnostics.ts';
 import { closest } from '../../base/did-you-mean.ts';
 import { STANDARD_INPUT, saidFile, shownFile } from '../../base/file-name.ts';
 import { inWords } from '../../base/in-words.ts';
 import type { IntakeOptions } from '../../intake/intake-options.ts';
-import { columnKey, readBatchList } from '../../intake/read-batch-list.ts';
+import { columnKey, readBatchList, unknownColumn } from '../../intake/read-batch-list.ts';
 import { printable } from '../../render/printable.ts';
 import { type BatchEntry, batchEntries } from '../../tasks/batch/batch-jobs.ts';
 import type { Command, World } from '../command.ts';
 import { statOrNothing } from '../files/file-status.ts';
 import { utf8Text } from '../files/utf8-text.ts';
 import type { OptionName, TypedOptions } from '../options.ts';
+import { type Beginning, emptyFolder, emptyList, withoutText } from './empty-list.ts';
 import { folderJobs, type PassedOver, type ResultFile } from './folder-jobs.ts';
 import { type JobColumns, jobColumns } from './job-columns.ts';
 import { type ForAllJobs, type JobTask, jobTask, outdoneTexts } from './job-task.ts';
@@ -50,36 +51,60 @@ export async function openList(
     typedNames: new Set(names),
   });
   const known = name === STANDARD_INPUT ? undefined : statOrNothing(name);
-  if (known?.isDirectory() === true) {
-    const { entries, results, passedOver } = await folderJobs(name, columns.columns);
-    const diagnostics = [...resultsLeftOut(name, results), ...leftAlone(name, passedOver)];
-    return entries.length === 0
-      ? { diagnostics: [...diagnostics, emptyFolder(name)] }
-      : { value: listOf(entries, columns, forAll(name)), diagnostics };
-  }
+  if (known?.isDirectory() === true) return folderList(name, columns, forAll(name));
   const start = await beginning(name, known?.isFile() === true, world);
   if (start.value === undefined) return { diagnostics: start.diagnostics };
-  if (start.value.trim() === '') return { diagnostics: [emptyList(name)] };
-  const folder = name === STANDARD_INPUT ? '' : dirname(name);
-  const form = formOf(start.value, columns);
+  const text = asText(start.value.bytes);
+  if (text.trim() === '' && start.value.isAll) {
+    return { diagnostics: [withoutText(name, start.value)] };
+  }
+  const form = formOf(text, columns);
   if (form === 'readings') return vehicleList(name, { options, intake }, world);
   const { file, diagnostics } = await world.load(name);
   if (file === undefined) return { diagnostics };
+  const folder = name === STANDARD_INPUT ? '' : dirname(name);
+  return fileList({ name, form, file }, columns, forAll(folder));
+}
+
+async function folderList(
+  name: string,
+  columns: JobColumns,
+  forAll: ForAllJobs,
+): Promise<Outcome<JobList>> {
+  const { entries, results, passedOver } = await folderJobs(name, columns.columns);
+  const diagnostics = [...resultsLeftOut(name, results), ...leftAlone(name, passedOver)];
+  return entries.length === 0
+    ? { diagnostics: [...diagnostics, emptyFolder(name)] }
+    : { value: listOf(entries, columns, forAll), diagnostics };
+}
+
+type ListFile = {
+  readonly name: string;
+  readonly form: 'json' | 'table';
+  readonly file: Parameters<typeof utf8Text>[0];
+};
+
+async function fileList(
+  { name, form, file }: ListFile,
+  columns: JobColumns,
+  forAll: ForAllJobs,
+): Promise<Outcome<JobList>> {
   const listed = form === 'table' ? readBatchList(file, columns) : await jsonList(file, columns);
   if (listed.value === undefined) return { diagnostics: listed.diagnostics };
   const entries = batchEntries(listed.value);
-  const all = [...listed.diagnostics, ...entries.diagnostics];
-  if (entries.value === undefined) return { diagnostics: all };
+  const diagnostics = [...listed.diagnostics, ...entries.diagnostics];
+  if (entries.value === undefined) return { diagnostics };
   return entries.value.length === 0
-    ? { diagnostics: [...all, emptyList(name)] }
-    : { value: listOf(entries.value, columns, forAll(folder)), diagnostics: all };
+    ? { diagnostics: [...diagnostics, emptyList(name, form)] }
+    : { value: listOf(entries.value, columns, forAll), diagnostics };
 }
 
-async function jsonList(file: Parameters<typeof utf8Text>[0], columns: JobColumns) {
+async function jsonList(file: ListFile['file'], columns: JobColumns) {
   const text = utf8Text(file);
   if (text.value === undefined) return { diagnostics: text.diagnostics };
   const { readBatchListJson } = await import('../../formats/batch-list.ts');
-  return readBatchListJson(file.name, text.value, columns);
+  const unknown = (key: string, at: Place) => unknownColumn(key, at, columns);
+  return readBatchListJson(file.name, text.value, { ...columns, unknown });
 }
 
 function listOf(entries: readonly BatchEntry[], columns: JobColumns, forAll: ForAllJobs): JobList {
@@ -92,17 +117,18 @@ function listOf(entries: readonly BatchEntry[], columns: JobColumns, forAll: For
 const headBytes = 64 * 1024;
 
 /** What comes through a pipe is loaded, for it comes once. */
-async function beginning(name: string, isFile: boolean, world: World): Promise<Outcome<string>> {
+async function beginning(name: string, isFile: boolean, world: World): Promise<Outcome<Beginning>> {
   const handle = isFile ? await open(name).catch(() => undefined) : undefined;
   if (handle === undefined) {
     const { file, diagnostics } = await world.load(name);
-    return file === undefined
-      ? { diagnostics }
-      : { value: asText(file.bytes.subarray(0, headBytes)), diagnostics };
+    if (file === undefined) return { diagnostics };
+    const bytes = file.bytes.subarray(0, headBytes);
+    return { value: { bytes, isAll: bytes.length === file.bytes.length }, diagnostics };
   }
   try {
     const { buffer, bytesRead } = await handle.read(new Uint8Array(headBytes), 0, headBytes, 0);
-    return { value: asText(buffer.subarray(0, bytesRead)), diagnostics: [] };
+    const bytes = buffer.subarray(0, bytesRead);
+    return { value: { bytes, isAll: bytesRead < headBytes }, diagnostics: [] };
   } finally {
     await handle.close();
   }
@@ -199,15 +225,3 @@ function leftAlone(folder: string, { folders, files, unused }: PassedOver): read
     ),
   ];
 }
-
-const emptyFolder = (name: string): Diagnostic =>
-  error('batch-empty', `the folder "${name}" holds no job`, {
-    at: { file: name },
-    hint: 'a job is a file of readings (csv, tsv, txt), or NAME.job.json with NAME.csv beside it',
-  });
-
-const emptyList = (name: string): Diagnostic =>
-  error('batch-empty', `${saidFile(name)} lists no job`, {
-    at: { file: name },
-    hint: 'write a row for each: its name and the file of its readings',
-  });

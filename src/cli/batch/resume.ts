@@ -1,5 +1,6 @@
 /**
- * What of an earlier run still stands: jobs whose name, place, question and files are the same as now.
+ * What of an earlier run still stands: jobs whose name, place, question and files are the same as now. The place
+ * of one of a folder is a number, which is set anew; that of one of a list may be told by its record as a line.
  *
  * Of a run that was cut off it is those at its start: from the first that is not the same, all are done anew, so
  * that its file can be gone on with. Of a run that came to its end, it is any of them.
@@ -12,7 +13,7 @@ import { statOrNothing } from '../files/file-status.ts';
 import { fileBehind } from '../files/output-files.ts';
 import type { TypedOptions } from '../options.ts';
 import { aboutJob, type JobLine, recordOfLine } from './about-job.ts';
-import type { JobTask } from './job-task.ts';
+import { isOfFolder, type JobTask } from './job-task.ts';
 import { partName } from './line-file.ts';
 import type { JobDone } from './run-job.ts';
 import type { CountedJob } from './tally.ts';
@@ -108,11 +109,18 @@ async function finishedJobs(path: string, now: Now): Promise<Standing['stood']> 
     if (place === undefined) return undefined;
     const line = await lineAt(path, place);
     const record = recordOf(line);
-    return record !== undefined && (await isAsItWas(record, task, now))
-      ? { ...aboutJob(record), ...doneBefore(record, task), seq: task.seq, line }
-      : undefined;
+    if (record === undefined) return undefined;
+    const { seq } = task;
+    const inPlace = isOfFolder(task) ? { ...record, seq } : record;
+    if (!(await isAsItWas(inPlace, task, now))) return undefined;
+    const own = record['seq'] === seq ? line : withPlace(line, seq);
+    return { ...aboutJob(record), ...doneBefore(record, task), seq, line: own };
   };
 }
+
+/** Only that number of it is another: quotes within a value are written `\"`, so that the first such key is its own. */
+const withPlace = (line: Uint8Array, seq: number): Uint8Array =>
+  new TextEncoder().encode(new TextDecoder().decode(line).replace(/"seq":\d+/, `"seq":${seq}`));
 
 function doneBefore(record: MachineRecord, { id }: JobTask): CountedJob {
   const { status, exit } = record as unknown as Pick<JobDone, 'status' | 'exit'>;

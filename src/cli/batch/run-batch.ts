@@ -193,6 +193,7 @@ async function doJobs(run: Run): Promise<StreamedRun> {
         return done;
       },
     });
+    progress.end();
     const trouble = list.afterwards();
     const closed = await output.close(complete && trouble.length === 0);
     return {

@@ -2,6 +2,7 @@
 import { createHash } from 'node:crypto';
 import { isAbsolute, relative } from 'node:path';
 import { type Diagnostic, error, hasErrors } from '../../base/diagnostics.ts';
+import { saidFile } from '../../base/file-name.ts';
 import { renderNdjson } from '../../render/json.ts';
 import { batchRecord, type FinishedJob, type JobStatus } from '../../report/batch/batch-record.ts';
 import { type Answer, answerIsNo, type Command, type World } from '../command.ts';
@@ -9,7 +10,7 @@ import { exitCodeOf, exitCodes } from '../exit-code.ts';
 import { loadFile } from '../files/files.ts';
 import { version } from '../version.ts';
 import { aboutJob, type JobLine } from './about-job.ts';
-import { filesOfTask, type JobTask, placedInList } from './job-task.ts';
+import { filesOfTask, isOfFolder, type JobTask, placedInList } from './job-task.ts';
 import { createJobWorlds, type JobWorlds, type LoadedSums } from './job-world.ts';
 import { readingsSum } from './readings-sum.ts';
 import { toPiece } from './vehicle-part.ts';
@@ -83,7 +84,8 @@ async function attempt(
   const records = answer.records();
   const [record, second] = records;
   const told = placedInList(answer.diagnostics, task);
-  const diagnostics = second === undefined ? told : [...told, severalVehicles(records.length)];
+  const diagnostics =
+    second === undefined ? told : [...told, severalVehicles(records.length, task)];
   if (hasErrors(diagnostics) || record === undefined) return stopped(diagnostics);
   const exit = answerIsNo(answer) ? exitCodes.answerIsNo : exitCodes.done;
   return {
@@ -108,10 +110,18 @@ const statusOf = (exit: number): JobStatus =>
     ? 'refused'
     : 'failed';
 
-const severalVehicles = (count: number): Diagnostic =>
-  error('usage-several-vehicles', `the readings hold ${count} vehicles, and a job is of one`, {
-    hint: 'name one in the column vehicle, or give a file of vehicles as the list itself',
-  });
+function severalVehicles(count: number, task: JobTask): Diagnostic {
+  const file = saidFile(task.operands[0] ?? '');
+  return error(
+    'usage-several-vehicles',
+    `the readings hold ${count} vehicles, and a job is of one`,
+    {
+      hint: isOfFolder(task)
+        ? `give each a file of its own in the folder, or name this file in place of the folder: batch ${file}`
+        : 'name one in the column vehicle, or give a file of vehicles as the list itself',
+    },
+  );
+}
 
 /** The rows of a vehicle stand for the file they come from. */
 function loadOf({ operands: [name = ''], part }: JobTask): World['load'] {

@@ -4,6 +4,7 @@ import { customerBlocks } from '../../report/quote/quote-customer-blocks.ts';
 import { quoteRecord } from '../../report/quote/quote-record.ts';
 import { quoteTable } from '../../report/quote/quote-table.ts';
 import { quoteFiles } from '../../tasks/quote/quote-files.ts';
+import { heldToPrices } from '../../tasks/settings/price-problems.ts';
 import { type Command, failed } from '../command.ts';
 import { loadSurveyInputs } from '../load/load-gauge.ts';
 import { surveyRequest } from '../load/load-inputs.ts';
@@ -48,12 +49,14 @@ export const quoteCommand: Command = {
     const inputs = await loadSurveyInputs(operands, options, world);
     if (inputs.value === undefined) return failed(inputs.diagnostics);
     const { defects, settings } = inputs.value;
+    const loaded = heldToPrices(inputs.diagnostics, settings.money);
+    if (hasErrors(loaded)) return failed(loaded);
     const quoted = quoteFiles({
       ...surveyRequest(inputs.value, options),
       defects,
       date: options.date,
     });
-    const diagnostics = [...inputs.diagnostics, ...quoted.diagnostics];
+    const diagnostics = [...loaded, ...quoted.diagnostics];
     if (quoted.value === undefined || hasErrors(diagnostics)) return failed(diagnostics);
     const date = options.date ?? null;
     const page = { ...pageOptions(settings, options), date };

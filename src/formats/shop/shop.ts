@@ -7,6 +7,7 @@
  * refused.
  */
 import * as z from 'zod';
+import { warning } from '../../base/diagnostics.ts';
 import { type Micrometres, micrometres } from '../../base/units.ts';
 import type { OwnRate } from '../../correction/removal/catalogue.ts';
 import { hands, hoursPerDay } from '../job/work-schema.ts';
@@ -26,9 +27,10 @@ import {
   riskPct,
   shownName,
 } from '../json/setting-values.ts';
-import { settingsReader } from '../json/settings-reader.ts';
+import { type SettingsReader, settingsReader } from '../json/settings-reader.ts';
+import { quoted } from '../json/shorten.ts';
 import { yesOrNoAdvice } from '../trade-words.ts';
-import { materialFault } from './shop-materials.ts';
+import { type UnusedMaterial, unitFault, unusedMaterials } from './shop-materials.ts';
 import { numbersObject } from './shop-numbers.ts';
 import { type Prices, pricesObject, toPrices } from './shop-prices.ts';
 import { rateFault, ratesObject, toRates } from './shop-rates.ts';
@@ -41,6 +43,7 @@ import {
   toMachine,
   toThing,
 } from './shop-things.ts';
+import { smallPercentRemark, smallPercents } from './small-percents.ts';
 
 const durationMin = z.number().min(0).max(240);
 
@@ -112,16 +115,12 @@ function checkShop(shop: TypedShop, context: z.core.$RefinementCtx): void {
     const message = `says the same as ${path.join('.')}: keep one`;
     context.addIssue({ code: 'custom', path: ['numbers', id], message });
   }
-  const owned = {
-    machines: idsOf(shop.machines),
-    pads: idsOf(shop.pads),
-    products: idsOf(shop.products),
-  };
+  const owned = ownedBy(shop);
   for (const [i, entry] of (shop.prices?.materials ?? []).entries()) {
-    const fault = materialFault(entry, owned);
+    const fault = unitFault(entry, owned);
     if (fault === undefined) continue;
-    const { key, message, hint } = fault;
-    const path = ['prices', 'materials', i, key];
+    const { message, hint } = fault;
+    const path = ['prices', 'materials', i, 'unit'];
     context.addIssue({ code: 'custom', path, message, params: { hint } });
   }
   for (const key of Object.keys(shop.rates ?? {})) {
@@ -136,6 +135,12 @@ function checkShop(shop: TypedShop, context: z.core.$RefinementCtx): void {
     });
   }
 }
+
+const ownedBy = ({ machines, pads, products }: TypedShop) => ({
+  machines: idsOf(machines),
+  pads: idsOf(pads),
+  products: idsOf(products),
+});
 
 const idsOf = (
   list: readonly (string | { readonly id: string })[] | undefined,
@@ -178,6 +183,8 @@ export type Shop = {
   readonly showUnit?: 'um' | 'mil';
   readonly color?: 'auto' | 'always' | 'never';
   readonly prices?: Prices;
+  /** Of its price list, what no job uses. */
+  readonly unusedMaterials: readonly UnusedMaterial[];
   /** True where the prices are made up, to be replaced: they are checked, and not taken. */
   readonly examplePrices?: boolean;
   readonly hands?: number;
@@ -216,11 +223,31 @@ const toShop = (typed: TypedShop): Shop => ({
     hoursPerDay: typed.hours_per_day,
     history: typed.history,
   }),
+  unusedMaterials: unusedMaterials(typed.prices?.materials ?? [], ownedBy(typed)),
   rates: toRates(typed.rates ?? {}),
   numbers: toNumbers(typed),
 });
 
-export const readShop = settingsReader(shopSchema, toShop);
+const readSound = settingsReader(shopSchema, (typed) => ({
+  shop: toShop(typed),
+  small: smallPercents(typed.prices ?? {}),
+}));
+
+/** A price under a misspelt name is told by every command; `quote` refuses to reckon with it. */
+export const readShop: SettingsReader<Shop> = (file, text) => {
+  const { value: sound, diagnostics } = readSound(file, text);
+  if (sound === undefined) return { diagnostics };
+  const { placeOf } = sound;
+  const shop = { value: sound.value.shop, placeOf };
+  const small = sound.value.small.map((one) => smallPercentRemark(one, placeOf(one.path)));
+  const slips = shop.value.unusedMaterials.flatMap(({ index, id, meant }) => {
+    const path = ['prices', 'materials', index, 'id'];
+    const message = `"prices.materials[${index}].id" names ${quoted(id)}, which no job uses: quotes are refused until it is mended`;
+    const at = shop.placeOf(path);
+    return meant === undefined ? [] : [warning('price-material', message, { at, hint: meant })];
+  });
+  return { value: shop, diagnostics: [...diagnostics, ...slips, ...small] };
+};
 
 function toNumbers(typed: TypedShop): ReadonlyMap<string, SaidNumber> {
   const named = Object.entries(typed.numbers ?? {}).flatMap(([id, value]) =>

@@ -2,35 +2,38 @@
 import { valueAt } from '../../base/at.ts';
 import { counted } from '../../base/counted.ts';
 import { shown } from '../../base/rounding.ts';
-import { thicknessText, unitName } from '../../base/sentence.ts';
-import { type LengthUnit, micrometres } from '../../base/units.ts';
+import { type Sentence, says, thicknessText, um, unitName } from '../../base/sentence.ts';
+import type { LengthUnit } from '../../base/units.ts';
 import type { PanelPlan } from '../../correction/plan/plan.ts';
 import { type PanelSurvey, partName } from '../../film/survey.ts';
 import type { QuoteResult } from '../../tasks/quote/quote-vehicle.ts';
 import { type CheaperAim, cheaperAims } from '../../work/cheaper-aims.ts';
 import { partForOwner } from '../../work/left-as-found.ts';
 import type { Currency } from '../../work/money.ts';
-import type { QuoteOption } from '../../work/quote-option.ts';
+import type { QuoteAim, QuoteOption } from '../../work/quote-option.ts';
 import { namesAnd } from '../words.ts';
+import type { AimSaid } from './against-before.ts';
 import { moneyText } from './money-text.ts';
 import { aimTitle } from './quote-words.ts';
 
 export const cheaperTexts = (
   options: readonly QuoteOption[],
   currency: Currency | null,
-): readonly string[] => cheaperAims(options).map((one) => shopText(one, currency));
+): readonly AimSaid[] =>
+  cheaperAims(options).map((one) => ({ aim: one.aim, text: shopText(one, currency) }));
 
 /** Of an aim that is quoted alone: the further one that comes to less, and what that takes. */
 export function cheaperAlone(
   { options, cheaper }: Pick<QuoteResult, 'options' | 'cheaper'>,
   currency: Currency | null,
-  unit: LengthUnit,
-): readonly string[] {
+): readonly { readonly aim: QuoteAim; readonly said: Sentence }[] {
   const [only] = options;
   if (only === undefined || cheaper === null) return [];
-  return cheaperTexts([only, cheaper], currency).map(
-    (text) => `${text}; it takes ${moreText(only, cheaper, unit)} (--aim ${cheaper.aim.name})`,
-  );
+  const more = um(moreFilm(only, cheaper), 2);
+  return cheaperTexts([only, cheaper], currency).map(({ text }) => ({
+    aim: only.aim,
+    said: says`${text}; it takes ${more} more (--aim ${cheaper.aim.name})`,
+  }));
 }
 
 /** The same for the owner, who is not offered it. */
@@ -49,10 +52,11 @@ export function cheaperAloneForOwner(
   );
 }
 
-const moreText = (only: QuoteOption, other: QuoteOption, unit: LengthUnit): string => {
-  const more = micrometres((other.spent ?? 0) - (only.spent ?? 0));
-  return `${thicknessText(more, unit, 2)}\u00a0${unitName(unit)} more`;
-};
+const moreFilm = (only: QuoteOption, other: QuoteOption): number =>
+  (other.spent ?? 0) - (only.spent ?? 0);
+
+const moreText = (only: QuoteOption, other: QuoteOption, unit: LengthUnit): string =>
+  `${thicknessText(moreFilm(only, other), unit, 2)}\u00a0${unitName(unit)} more`;
 
 function shopText(one: CheaperAim, currency: Currency | null): string {
   const { aim, than, left, stronger, quicker, fewerSetUps, finer } = one;

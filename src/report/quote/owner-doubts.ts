@@ -8,6 +8,7 @@ import type { QuoteResult } from '../../tasks/quote/quote-vehicle.ts';
 import { isClearShown } from '../../work/exclusions.ts';
 import { joined } from '../facts.ts';
 import { type Block, notice } from '../model.ts';
+import { FILES_DOUBTED, GAUGE_WIDENED } from '../survey/note-blocks.ts';
 import { isOverRange } from '../survey/range-lines.ts';
 import { hasZero } from '../survey/zero-lines.ts';
 import { namesAnd } from '../words.ts';
@@ -15,6 +16,8 @@ import { namesAnd } from '../words.ts';
 export const ownerDoubts = (result: QuoteResult, unit: LengthUnit): readonly Block[] => {
   const { panels, notes } = result.survey;
   return [
+    ...(result.assumptions.some(({ code }) => code === FILES_DOUBTED) ? [before(TWO_CARS)] : []),
+    ...failedGauge(result, unit),
     ...notes.flatMap(({ code, value }) => {
       const told = DOUBTS[code];
       if (told === undefined || value === undefined) return [];
@@ -36,12 +39,36 @@ export const ownerDoubts = (result: QuoteResult, unit: LengthUnit): readonly Blo
   ];
 };
 
+/** Which files they are is the shop's to know. */
+const TWO_CARS: readonly string[] = [
+  'The readings that this page rests on may be of two cars, or of two days.',
+  'Which they are must be known before any panel is polished.',
+  'What this page says of the paint, and what it costs, may change with it.',
+];
+
+const failedGauge = ({ assumptions }: QuoteResult, unit: LengthUnit): readonly Block[] =>
+  assumptions
+    .filter(({ code }) => code === GAUGE_WIDENED)
+    .map(({ sentence = [] }) => {
+      const by = sentence.filter((piece) => typeof piece !== 'string');
+      return before([
+        `The gauge that measured this car failed its check: it may be off by ${tell(by, unit)}, or by more.`,
+        'The car is read again by a sound gauge before any panel is polished.',
+        'What this page says of the paint, and what it costs, may change with that.',
+      ]);
+    });
+
 /** By the code of what the survey warns of, with the film that it is about. */
 const DOUBTS: Readonly<Record<string, (film: string) => readonly string[]>> = {
   'thick-baseline': (film) => [
     `All that was measured is thick, about ${film}: far more than factories paint.`,
     'A car painted again all over reads so, and so does one under a film or a wrap.',
     'Which of the two it is must be settled, and a trial made, before any panel is polished.',
+  ],
+  'side-painted': (film) => [
+    `One side of the car measures about ${film} more than the other.`,
+    'It may have been painted again; nothing is polished there until that is known.',
+    'Whoever knows of a repair of that side: please say so, as it may change what can be done and what it costs.',
   ],
   'spot-overrun': (film) => [
     `At a trial about ${film} of paint came off, more than was meant to go.`,

@@ -7,6 +7,7 @@ import type { QuoteResult } from '../../tasks/quote/quote-vehicle.ts';
 import type { QuoteOption } from '../../work/quote-option.ts';
 import { column, figures } from '../columns.ts';
 import { type Block, type Cell, type Column, cell, list, paragraph } from '../model.ts';
+import type { AimSaid } from './against-before.ts';
 import { cheaperAloneForOwner, cheaperForOwner } from './cheaper-texts.ts';
 import { amountText } from './money-text.ts';
 import {
@@ -113,15 +114,15 @@ function choiceTable(
 }
 
 const sameBlocks = ({ options }: QuoteResult): readonly Block[] =>
-  sameTexts(options).map((text) => paragraph('Not offered', text));
+  sameTexts(options).map(({ text }) => paragraph('Not offered', text));
 
 /** For each choice that gets and costs what an earlier one does. */
-export const sameTexts = (options: readonly QuoteOption[]): readonly string[] =>
+export const sameTexts = (options: readonly QuoteOption[]): readonly AimSaid[] =>
   options.flatMap((option) => {
     const before = sameAs(options, option);
-    return before === undefined
-      ? []
-      : [`on this car ${option.aim.name} gets and costs the same as ${before.aim.name}`];
+    if (before === undefined) return [];
+    const text = `on this car ${option.aim.name} gets and costs the same as ${before.aim.name}`;
+    return [{ aim: option.aim, text }];
   });
 
 /** Panels that no choice works: what the owner asks first. */

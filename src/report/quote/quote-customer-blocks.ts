@@ -5,11 +5,13 @@
 import { shown } from '../../base/rounding.ts';
 import type { QuoteResult } from '../../tasks/quote/quote-vehicle.ts';
 import { partForOwner } from '../../work/left-as-found.ts';
+import type { Currency } from '../../work/money.ts';
 import type { QuoteKind } from '../../work/price-list.ts';
 import type { QuoteOption } from '../../work/quote-option.ts';
 import { joined } from '../facts.ts';
 import { type Block, list, paragraph, type Said } from '../model.ts';
 import { namesAnd } from '../words.ts';
+import { clearsLess, clearsNoMore } from './against-before.ts';
 import { ownerDoubts } from './owner-doubts.ts';
 import { ownerHead } from './owner-head.ts';
 import type { QuotePageOptions } from './quote-blocks.ts';
@@ -21,7 +23,6 @@ import {
   exclusionText,
   isNothingWorked,
   isPriced,
-  reversalTexts,
   shortTexts,
 } from './quote-words.ts';
 import { taxBlocks } from './tax-block.ts';
@@ -36,7 +37,10 @@ export function customerBlocks(
     ...ownerDoubts(result, unit),
     meaningBlock(result),
     ...choiceBlocks(result, unit),
-    ...shortBlocks(choicesOf(result).map(({ option }) => option)),
+    ...shortBlocks(
+      choicesOf(result).map(({ option }) => option),
+      result.settings.money.prices.value?.list.currency ?? null,
+    ),
     ...partsBlocks(result),
     ...notPromisedBlocks(result),
     ...polishingBlocks,
@@ -150,8 +154,12 @@ function partsBlocks(result: QuoteResult): readonly Block[] {
   ];
 }
 
-function shortBlocks(options: readonly QuoteOption[]): readonly Block[] {
-  const texts = [...shortTexts(options, partForOwner), ...reversalTexts(options, partForOwner)];
+function shortBlocks(options: readonly QuoteOption[], currency: Currency | null): readonly Block[] {
+  const against = [
+    ...clearsLess(options, partForOwner),
+    ...clearsNoMore(options, currency, partForOwner),
+  ];
+  const texts = [...shortTexts(options, partForOwner), ...against.map(({ text }) => text)];
   return texts.length === 0 ? [] : [list('Where fewer marks go', texts)];
 }
 

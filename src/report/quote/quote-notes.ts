@@ -1,4 +1,5 @@
 /** What is said under the tables of a quote, for the shop: what has no price, falls short, is not promised, must be bought. */
+import { textIn } from '../../base/remark.ts';
 import { shown } from '../../base/rounding.ts';
 import type { LengthUnit } from '../../base/units.ts';
 import { partName } from '../../film/survey.ts';
@@ -6,15 +7,13 @@ import type { QuoteResult } from '../../tasks/quote/quote-vehicle.ts';
 import { namingAll } from '../../tasks/settings/assumption.ts';
 import { joined } from '../facts.ts';
 import { type Block, list, paragraph } from '../model.ts';
-import { cheaperAlone, cheaperTexts } from './cheaper-texts.ts';
-import { sameTexts } from './quote-choices.ts';
+import { optionNotes } from './option-notes.ts';
 import {
   areWithoutMarks,
   exclusionText,
   isNothingWorked,
   isPriced,
   percentText,
-  reversalTexts,
   shortExclusions,
   shortTexts,
 } from './quote-words.ts';
@@ -46,18 +45,10 @@ export const unchargedBlocks = ({ assumptions }: QuoteResult, verbose: boolean):
     .map((one) => paragraph('Given away', verbose ? namingAll(one) : one.text));
 
 export function shortBlocks(result: QuoteResult, unit: LengthUnit): readonly Block[] {
-  const { options, settings } = result;
-  const currency = settings.money.prices.value?.list.currency ?? null;
-  const texts = shortTexts(options, partName);
-  const notes = [
-    ...reversalTexts(options, partName),
-    ...cheaperTexts(options, currency),
-    ...cheaperAlone(result, currency, unit),
-    ...sameTexts(options),
-  ];
+  const texts = shortTexts(result.options, partName);
   return [
     ...(texts.length === 0 ? [] : [paragraph('Short of the aim', joined(texts, '; '))]),
-    ...notes.map((text) => paragraph('Note', text)),
+    ...optionNotes(result).map(({ note }) => paragraph('Note', textIn(note, unit))),
   ];
 }
 

@@ -10,6 +10,7 @@ import { envelope, type RecordContext, remarkRecord } from '../envelope.ts';
 import type { MachineRecord } from '../model.ts';
 import { recorded, recordedOrNull } from '../recorded.ts';
 import { optionFigures, optionHours } from './option-figures.ts';
+import { notesOfAim, optionNotes } from './option-notes.ts';
 import { validUntil } from './quote-validity.ts';
 import { isPriced } from './quote-words.ts';
 
@@ -21,6 +22,7 @@ export function quoteRecord(result: QuoteResult, context: QuoteRecordContext): M
   const { kind, prices, shop, at } = settings.money;
   const said = prices.value;
   const packs = said === null ? [] : packsWithoutTax(said.list);
+  const notes = optionNotes(result);
   return {
     ...envelope('quote', result, context),
     template: survey.template.id,
@@ -42,7 +44,10 @@ export function quoteRecord(result: QuoteResult, context: QuoteRecordContext): M
             included: said.list.tax.included,
           },
     notes: survey.notes.map(remarkRecord),
-    options: options.map((option, i) => optionRecord(option, options[i - 1], packs)),
+    options: options.map((option, i) => ({
+      ...optionRecord(option, options[i - 1], packs),
+      notes: notesOfAim(notes, option.aim).map(remarkRecord),
+    })),
     curve: curve.map((option) => ({
       aimed_pct: recorded(100 * option.aim.share),
       expected_pct: recorded(100 * option.expected),

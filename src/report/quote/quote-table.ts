@@ -1,23 +1,27 @@
 /** A quote for a spreadsheet: a row for each line of each aim; one row where an aim has no line. */
+import type { Remark } from '../../base/remark.ts';
 import type { QuoteResult } from '../../tasks/quote/quote-vehicle.ts';
 import type { QuoteLine } from '../../work/price-job.ts';
 import type { QuoteOption } from '../../work/quote-option.ts';
 import type { DataCell, DataTable } from '../model.ts';
 import { optionFigures, optionHours } from './option-figures.ts';
+import { notesOfAim, optionNotes } from './option-notes.ts';
 import { lineRecord, minorOrNull } from './quote-record.ts';
 
 type Row = Readonly<Record<string, DataCell>>;
 
 export function quoteTable(results: readonly QuoteResult[]): DataTable {
-  const rows = results.flatMap((result) =>
-    result.options.flatMap((option) => {
+  const rows = results.flatMap((result) => {
+    const notes = optionNotes(result);
+    return result.options.flatMap((option) => {
       const lines = option.priced?.lines ?? [];
-      const about = { ...quoteCells(result), ...optionCells(option) };
+      const own = notesOfAim(notes, option.aim);
+      const about = { ...quoteCells(result), ...optionCells(option), ...noteCells(own) };
       return lines.length === 0
         ? [{ ...about, ...lineCells(undefined) }]
         : lines.map((line) => ({ ...about, ...lineCells(line) }));
-    }),
-  );
+    });
+  });
   return {
     columns: [...columns],
     rows: rows.map((row) => columns.map((name) => row[name] ?? null)),
@@ -51,6 +55,8 @@ const columns = [
   'subtotal_minor',
   'tax_minor',
   'total_minor',
+  'notes',
+  'notes_text',
 ] as const;
 
 const quoteCells = ({ vehicle, settings: { money } }: QuoteResult): Row => ({
@@ -71,6 +77,11 @@ function optionCells(option: QuoteOption): Row {
     total_minor: minorOrNull(priced?.total),
   };
 }
+
+const noteCells = (notes: readonly Remark[]): Row => ({
+  notes: notes.map(({ code }) => code).join(' '),
+  notes_text: notes.map(({ text }) => text).join('; '),
+});
 
 function lineCells(line: QuoteLine | undefined): Row {
   if (line === undefined) return {};

@@ -7,7 +7,6 @@ import { inLengthUnit, type LengthUnit } from '../../base/units.ts';
 import type { PanelPlan } from '../../correction/plan/plan.ts';
 import type { PanelSurvey } from '../../film/survey.ts';
 import type { QuoteResult } from '../../tasks/quote/quote-vehicle.ts';
-import { leftByOther } from '../../work/cheaper-aims.ts';
 import type { Exclusion, ExclusionCode } from '../../work/exclusions.ts';
 import { jobHours } from '../../work/job-time.ts';
 import type { QuoteAim, QuoteOption } from '../../work/quote-option.ts';
@@ -129,36 +128,6 @@ export const isPriced = (options: readonly QuoteOption[]): boolean =>
 /** Nothing is worked because nothing wants it, and not because the paint allows nothing. */
 export const areWithoutMarks = (options: readonly QuoteOption[]): boolean =>
   options.every(({ spent }) => spent === null);
-
-/** Where an aim clears less than the one before it, why. */
-export const reversalTexts = (
-  options: readonly QuoteOption[],
-  nameOf: (part: PanelSurvey) => string,
-): readonly string[] =>
-  options.flatMap((option, i) => {
-    const before = options[i - 1];
-    if (before === undefined || shownPercent(option.expected) >= shownPercent(before.expected)) {
-      return [];
-    }
-    const than = before.aim.name;
-    return [
-      `${option.aim.name} clears less than ${than} here: ${reversalReason(before, option, nameOf)}`,
-    ];
-  });
-
-/** A finish without haze may leave out what it cannot be had on, or take film that another aim cuts with. */
-function reversalReason(
-  before: QuoteOption,
-  option: QuoteOption,
-  nameOf: (part: PanelSurvey) => string,
-): string {
-  const left = leftByOther(before, option);
-  const isLessWhereWorked =
-    option.polished !== null && option.polished.expected < (before.polished?.expected ?? 0);
-  return isLessWhereWorked || left.length === 0
-    ? 'it asks for a finish without any haze, and where little paint may go that leaves less for the marks'
-    : `it leaves ${namesAnd(left.map(({ survey }) => nameOf(survey)))} as found, which ${before.aim.name} works`;
-}
 
 /** Row by row, the name of an earlier one that gets and costs the same; undefined where there is none. */
 export const sameAs = (

@@ -4,6 +4,7 @@ import {
   existsSync,
   mkdirSync,
   readFileSync,
+  rmSync,
   statSync,
   writeFileSync,
 } from 'node:fs';
@@ -243,6 +244,27 @@ describe.concurrent('a batch that came to its end', () => {
     expect(again.err).toContain('3 jobs: 3 done, 2 of them stood from before');
     expect(readFileSync(out, 'utf8')).toBe((await runLeastcut(survey(cars))).out);
     expect(readFileSync(join(cars, 'summary.csv'), 'utf8').trimEnd().split('\n')).toHaveLength(4);
+  });
+
+  test('does not do again the jobs of a folder that only stand in another place, as a file was split', async () => {
+    const { cars, out, words } = await oneSpoiled();
+    rmSync(join(cars, 'b.csv'));
+    for (const name of ['b1', 'b2']) writeFileSync(join(cars, `${name}.csv`), carsCsv(1));
+    const again = await runLeastcut(words);
+    expect(again.err).toContain('4 jobs: 4 done, 2 of them stood from before');
+    expect(readFileSync(out, 'utf8')).toBe((await runLeastcut(survey(cars))).out);
+    expect(readFileSync(join(cars, 'summary.csv'), 'utf8')).toMatch(/^c,4,survey,done/m);
+  });
+
+  test('does again the jobs of a list that stand in another line, as a record may name it', async () => {
+    const { cars } = await oneSpoiled();
+    const list = join(cars, 'list.txt');
+    const words = survey(list, '-o', join(cars, 'listed.ndjson'));
+    writeFileSync(list, 'job,readings\na,a.csv\nc,c.csv\n');
+    await runLeastcut(words);
+    writeFileSync(list, 'job,readings\na,a.csv\nb,b.csv\nc,c.csv\n');
+    const again = await runLeastcut([...words, '--resume', '--force']);
+    expect(again.err).toContain('3 jobs: 2 done, 1 refused, 1 of them stood from before');
   });
 
   test('is not gone on with unasked, and told how only what has changed is done again', async () => {

@@ -71,6 +71,7 @@ describe('the command line goes before a list, and a list before the environment
 
 test.each([
   ['reading_unit', 'um', ''],
+  ['nearside', 'right', ''],
   ['panel_names', 'x', 'error[batch-column-unknown]: "panel_names"'],
   ['panel', 'roof', 'error[batch-column-unknown]: "panel"'],
 ])(
@@ -127,11 +128,11 @@ describe('a batch tells', () => {
   });
 });
 
-test('a list that is empty is told as a list, with what a list holds', async () => {
+test('a file without a byte is told as empty, with what a list holds', async () => {
   const { list, batch } = listed();
   writeFileSync(list, '');
   const { code, out, err } = await batch();
   expect({ code, out }).toEqual({ code: 65, out: '' });
-  expect(err).toContain('error[batch-empty]');
-  expect(err).toContain('write a row for each: its name and the file of its readings');
+  expect(err).toContain('error[file-empty]');
+  expect(err).toContain('job,readings and a row for each');
 });
