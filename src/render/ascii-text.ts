@@ -24,6 +24,7 @@ const SIGNS: Readonly<Record<string, string>> = {
   '∞': 'infinity',
   '√': 'sqrt ',
   '∫': 'integral ',
+  '∏': 'product ',
   '∂': 'd',
   '°': ' deg',
   '½': '1/2',

@@ -1,6 +1,7 @@
 /** What is filled in by pen, as text: blanks behind labels, and a box for each point of a panel. */
-import { type BoxPanel, type BoxPlace, towardsText } from '../report/model.ts';
+import { type BoxPanel, type BoxPlace, type Towards, towardsText } from '../report/model.ts';
 import { displayWidth, printable } from './printable.ts';
+import { wrap } from './wrap.ts';
 
 const BOX = '[______]';
 const LEAST_BLANK = 16;
@@ -39,7 +40,8 @@ export function boxLines(
   { width }: { readonly width: number },
 ): readonly string[] {
   const half = Math.floor((width - BETWEEN) / 2);
-  const across = half < BESIDE ? 1 : 2;
+  const words = panels.flatMap(({ label }) => printable(label).split(' ')).map(displayWidth);
+  const across = half < Math.max(BESIDE, ...words) ? 1 : 2;
   const each = across === 1 ? width : half;
   const drawn = panels.map((panel) => panelLines(panel, each));
   return drawn.flatMap((left, i) => {
@@ -57,13 +59,6 @@ const beside = (left: string, right: string, at: number): string =>
 
 /** The name with the arrow at its side, and the boxes in rows, each as far across as its point lies. */
 function panelLines({ label, towards, places, boxes }: BoxPanel, width: number): readonly string[] {
-  const name = printable(label);
-  const arrow = towards === null ? '' : printable(towardsText(towards));
-  const blank = width - displayWidth(name) - displayWidth(arrow);
-  const head =
-    towards?.at === 'right' && blank > 0
-      ? `${name}${' '.repeat(blank)}${arrow}`
-      : `${name}  ${arrow}`;
   const heights = [...new Set(places.map(({ v }) => v))].sort((a, b) => a - b);
   const rows = heights.flatMap((height) =>
     stacked(
@@ -72,7 +67,18 @@ function panelLines({ label, towards, places, boxes }: BoxPanel, width: number):
       width,
     ),
   );
-  return [head, ...rows].map((line) => line.trimEnd());
+  return [...headLines(printable(label), towards, width), ...rows].map((line) => line.trimEnd());
+}
+
+/** In one line where both have room in it; else the arrow has one of its own. */
+function headLines(name: string, towards: Towards | null, width: number): readonly string[] {
+  if (towards === null) return wrap(name, width, '');
+  const arrow = printable(towardsText(towards));
+  const isRight = towards.at === 'right';
+  const blank = width - displayWidth(name) - displayWidth(arrow);
+  if (blank >= (isRight ? 1 : 2)) return [`${name}${' '.repeat(isRight ? blank : 2)}${arrow}`];
+  const before = isRight ? width - displayWidth(arrow) : 0;
+  return [...wrap(name, width, ''), ' '.repeat(before) + arrow];
 }
 
 /** A row of boxes, and under it those for further readings of the same points. */

@@ -36,8 +36,11 @@ h2.title { font-size: 1.2rem; border-width: 1px; }
 .unseen { position: absolute; clip-path: inset(50%); width: 1px; height: 1px; overflow: hidden; }
 .sheet + .sheet { margin-top: 3.5rem; }
 :is(h2, h3):not(.title) { font-size: 1.05rem; margin: 1.6rem 0 .4rem; }
+h2, h3, figcaption { overflow-wrap: anywhere; }
 p { margin: .5rem 0; max-width: 48rem; overflow-wrap: anywhere; }
-ul { margin: .3rem 0 .8rem; padding-left: 1.2rem; max-width: 48rem; overflow-wrap: anywhere; }
+ul, ol { margin: .3rem 0 .8rem; padding-left: 1.2rem; max-width: 48rem; overflow-wrap: anywhere; }
+ol { padding-left: 1.8rem; }
+li ul { margin: 0; list-style-type: circle; }
 .fact { display: grid; grid-template-columns: 9.5rem 1fr; gap: 0 1rem; max-width: 58rem; }
 .notice { border: 2px solid var(--ink); border-left-width: .8rem; padding: .6rem .8rem;
   font-size: 1.15rem; max-width: none; display: block; }
@@ -117,14 +120,19 @@ const narrow = `
   .whole-word { white-space: normal; }
   thead th:first-child, tbody th { position: sticky; left: 0; background: var(--paper);
     border-right: 1px solid var(--rule); }
-  thead th:first-child, tbody th { white-space: normal; min-width: 5rem; max-width: 8rem; }
+  .prose { min-width: 11rem; }
+  :is(thead, tbody) th:first-child { white-space: normal; overflow-wrap: break-word;
+    min-width: 5rem; max-width: 8rem; }
   .wide { font-size: 13.5px; background:
     linear-gradient(to left, var(--paper) 40%, transparent) 100% 0 / 2.2rem 100% no-repeat local,
     linear-gradient(to left, var(--quiet), transparent) 100% 0 / .6rem 100% no-repeat scroll; }
   .wide :is(th, td) { padding: .3rem .35rem; }${ticksIfNarrow}
 }`;
 
-/** Either size of paper: its own is not asked for, and no measure is wider than the narrower of both. */
+/**
+ * Either size of paper: its own is not asked for, and no measure is wider than the narrower of both. Above a
+ * line stays the room that the tallest fonts draw in, else a browser draws its upper edge on the sheet before.
+ */
 const paper = `
 @page { margin: 12mm 13mm 14mm;
   @bottom-right { content: counter(page) " / " counter(pages); font: 8pt system-ui, sans-serif; } }
@@ -137,13 +145,15 @@ const paper = `
   .under { font-size: 10pt; }
   :is(h2, h3):not(.title) { font-size: 10.5pt; margin: .8rem 0 .2rem; }
   p { margin: .25rem 0; max-width: none; }
-  ul { margin: .2rem 0 .45rem; max-width: none; }
+  ul, ol { margin: .2rem 0 .45rem; max-width: none; }
+  li ul { margin: 0; }
   .wide { margin: .5rem 0; }
   .sheet:not(.head) + .sheet { margin: 0; break-before: page; }
   .head + .sheet { margin-top: 2rem; }
   h1, h2, h3, figcaption { break-after: avoid; }
   p, li, tr, figure { break-inside: avoid; }
-  p, li { orphans: 3; widows: 3; }
+  li:first-child:not(:last-child), li:nth-last-child(2) { break-after: avoid; }
+  p, li { orphans: 3; widows: 3; padding-top: .1em; }
   thead { display: table-header-group; }
   .wide { overflow: visible; }
   th, td { padding: .1rem .3rem; }
@@ -155,9 +165,11 @@ const paper = `
   .many :is(th, td):not(:first-child) { padding: .1rem .2rem; }
   .fact { grid-template-columns: 31mm 1fr; max-width: none; }
   .short { break-inside: avoid; }
+  figcaption { font-size: 9pt; padding-top: .1em; }
+  figcaption small { font-size: 8.5pt; }
   .figures { display: block; }
   .figures figure { display: inline-block; vertical-align: top; width: 31.5%;
-    margin: 0 .8% 3mm 0; }
+    margin: 0 1.8% 3mm 0; }
   .walk { column-gap: 5mm; margin-top: .6rem; }
   .walk figure { margin-bottom: 1.4mm; }
   .walk figcaption { font-size: 8pt; margin: 0; }

@@ -2,7 +2,7 @@
 import { figure } from '../base/rounding.ts';
 import type { Cell, Column, Curve, StripAxis } from '../report/model.ts';
 import { axisFigure } from './axis-figure.ts';
-import { element, escaped } from './html-text.ts';
+import { element, inline, shortLines } from './html-text.ts';
 import { stripDrawing } from './strip-svg.ts';
 
 /** A column with a longer text than this is prose, which may be wrapped; anything else stays in a line. */
@@ -21,8 +21,15 @@ export function tableHtml(
   const rows = writtenRows.map((row) => order.flatMap((at) => row.slice(at, at + 1)));
   const looks = columns.map((column, i) => lookOf(column, i, rows));
   const head = columns.map((column, i) => headHtml(column, looks[i] ?? ''));
-  const body = rows.map((row) =>
-    element('tr', {}, ...columns.map((column, i) => cellHtml(row, i, column, looks[i] ?? ''))),
+  const above = rowsAbove(rows);
+  const body = rows.map((row, r) =>
+    element(
+      'tr',
+      {},
+      ...columns.map((column, i) =>
+        cellHtml(row, i, { column, look: looks[i] ?? '', above: above[r] ?? '' }),
+      ),
+    ),
   );
   return scrolling(
     {
@@ -33,6 +40,17 @@ export function tableHtml(
     element('thead', {}, element('tr', {}, ...head)),
     element('tbody', {}, ...body),
   );
+}
+
+/** Of a row that is a part of one above it, `bonnet, `: who hears the part alone must know of what. */
+function rowsAbove(rows: readonly (readonly Cell[])[]): readonly string[] {
+  let whole = '';
+  return rows.map(([first]) => {
+    const name = first?.kind === 'text' ? first.text : '';
+    if (name.startsWith('\u00a0') && whole !== '') return `${whole}, `;
+    if (name !== '') whole = name;
+    return '';
+  });
 }
 
 /** The places of the columns: the first, those that lead, then the rest, each in its order. */
@@ -78,7 +96,7 @@ function headHtml({ title, said, unit, axis }: Column, look: string): string {
   }
   return title === ''
     ? element('td', {})
-    : element('th', { scope: 'col', class: look }, escaped(title));
+    : element('th', { scope: 'col', class: look }, inline(title.replace('± ', '±\u00a0')));
 }
 
 /** What the column shows and where the line across it lies, over the ends of its axis. */
@@ -91,25 +109,27 @@ function axisHtml(name: string, { from, to, line }: StripAxis): string {
     ' ',
     element('span', {}, endText(to)),
   );
-  return element('span', { class: 'axis' }, escaped(name), at, ' ', ends);
+  return element('span', { class: 'axis' }, inline(name), at, ' ', ends);
 }
 
 const endText = (value: number): string => figure(value).replace('-', '−');
 
-function cellHtml(row: readonly Cell[], at: number, column: Column, look: string): string {
+type InRow = { readonly column: Column; readonly look: string; readonly above: string };
+
+function cellHtml(row: readonly Cell[], at: number, { column, look, above }: InRow): string {
   const cell = row[at];
   if (cell === undefined) return element('td', {});
   if (cell.kind === 'strip') {
     const [first] = row;
-    const name = first?.kind === 'text' ? `${first.text.trim()}: ` : '';
+    const name = first?.kind === 'text' ? `${above}${first.text.trim()}: ` : '';
     const shows = column.title === '' ? (column.said ?? 'values') : column.title;
     const { axis } = column;
     return element('td', {}, axis === undefined ? '' : stripDrawing(cell, axis, `${name}${shows}`));
   }
   const looks = { class: cell.tone === 'plain' ? look : `${look} ${cell.tone}` };
-  return at === 0 && cell.text !== ''
-    ? element('th', { scope: 'row', ...looks }, escaped(cell.text))
-    : element('td', looks, escaped(cell.text));
+  if (at > 0 || cell.text === '') return element('td', looks, inline(cell.text));
+  const unseen = above === '' ? '' : element('span', { class: 'unseen' }, inline(above));
+  return element('th', { scope: 'row', ...looks }, unseen, shortLines(cell.text));
 }
 
 /** The numbers of a curve, lying under it: its points and those that are spoken of, from left to right. */
@@ -121,8 +141,8 @@ export function curveTable({ across, up, line, marks }: Curve): string {
     element(
       'tr',
       {},
-      element('th', { scope: 'row', class: 'left' }, escaped(title)),
-      ...texts.map((text) => element('td', { class: 'right' }, escaped(text))),
+      element('th', { scope: 'row', class: 'left' }, inline(title)),
+      ...texts.map((text) => element('td', { class: 'right' }, inline(text))),
     );
   const titles = [across, up].map(({ title, unit }) => `${title} (${unit})`);
   const [acrossTitle = '', upTitle = ''] = titles;

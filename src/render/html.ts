@@ -12,9 +12,10 @@ import {
 } from '../report/model.ts';
 import { curveDrawing } from './curve-svg.ts';
 import { facesTable } from './faces-table.ts';
+import { listHtml } from './html-list.ts';
 import { pageStyle } from './html-style.ts';
 import { curveTable, tableHtml } from './html-table.ts';
-import { element, escaped, sentence, shortLines } from './html-text.ts';
+import { element, escaped, inline, sentence, shortLines } from './html-text.ts';
 import { boxesDrawing, faceDrawing } from './panel-svg.ts';
 
 const POLICY = "default-src 'none'; style-src 'unsafe-inline'; base-uri 'none'; form-action 'none'";
@@ -77,7 +78,7 @@ function blockHtml(block: Block, level: Level): string {
     case 'paragraph':
       return paragraphHtml(block);
     case 'list':
-      return listHtml(block, level);
+      return labelHtml(block.label, level) + listHtml(block.items.map(textOf));
     case 'table': {
       const label = block.label === undefined ? '' : labelHtml(block.label, level);
       return label + tableHtml(block.columns, block.rows);
@@ -98,12 +99,7 @@ function blockHtml(block: Block, level: Level): string {
 type BlockOf<Kind extends Block['kind']> = Extract<Block, { kind: Kind }>;
 
 const labelHtml = (text: string, level: Level): string =>
-  element(`h${level + 1}`, {}, escaped(text));
-
-function listHtml({ label, items }: BlockOf<'list'>, level: Level): string {
-  const lines = items.map((item) => element('li', {}, sentence(textOf(item))));
-  return labelHtml(label, level) + element('ul', {}, ...lines);
-}
+  element(`h${level + 1}`, {}, inline(text));
 
 function facesHtml(block: BlockOf<'faces'>, level: Level): string {
   const { columns, rows } = facesTable(block);
@@ -118,7 +114,7 @@ function curveHtml({ label, curve }: BlockOf<'curve'>, level: Level): string {
 
 function formHtml({ fields }: BlockOf<'form'>): string {
   const lines = fields.map((field) =>
-    element('div', {}, element('span', {}, escaped(field)), element('i', {})),
+    element('div', {}, element('span', {}, inline(field)), element('i', {})),
   );
   return element('div', { class: 'form' }, ...lines);
 }
@@ -136,10 +132,10 @@ function ticksHtml({ label, note, items }: BlockOf<'ticks'>, level: Level): stri
 /** `Survey of AB 12: saloon, 13 panels`: what follows the last colon stands in a line of its own. */
 function titleHtml(text: string): string {
   const at = text.lastIndexOf(': ');
-  if (at === -1) return escaped(text);
+  if (at === -1) return inline(text);
   const colon = element('span', { class: 'unseen' }, ': ');
-  const rest = element('span', { class: 'under' }, escaped(text.slice(at + 2)));
-  return escaped(text.slice(0, at)) + colon + rest;
+  const rest = element('span', { class: 'under' }, inline(text.slice(at + 2)));
+  return inline(text.slice(0, at)) + colon + rest;
 }
 
 function paragraphHtml({ label, text, tone = 'plain' }: BlockOf<'paragraph'>): string {
@@ -147,7 +143,7 @@ function paragraphHtml({ label, text, tone = 'plain' }: BlockOf<'paragraph'>): s
   return element(
     'p',
     { class: tone === 'binding' ? 'fact notice' : 'fact' },
-    element('strong', {}, escaped(label), ':'),
+    element('strong', {}, inline(label), ':'),
     ' ',
     element('span', {}, sentence(textOf(text))),
   );
@@ -165,9 +161,9 @@ const faceHtml = (face: Face, at: number): string =>
     element(
       'figcaption',
       {},
-      `${at + 1} ${escaped(face.name)}`,
+      `${at + 1} ${inline(face.name)}`,
       ' ',
-      element('small', {}, escaped(face.note)),
+      element('small', {}, inline(face.note)),
     ),
     faceDrawing(face),
   );
@@ -176,7 +172,7 @@ const boxesHtml = (panel: BoxPanel, at: number): string =>
   element(
     'figure',
     {},
-    element('figcaption', {}, `${at + 1} ${escaped(panel.label)}`, ' ', arrowHtml(panel)),
+    element('figcaption', {}, `${at + 1} ${inline(panel.label)}`, ' ', arrowHtml(panel)),
     boxesDrawing(panel),
   );
 
@@ -184,4 +180,4 @@ const boxesHtml = (panel: BoxPanel, at: number): string =>
 const arrowHtml = ({ towards }: BoxPanel): string =>
   towards === null
     ? ''
-    : element('span', { class: `towards ${towards.at}` }, escaped(towardsText(towards)));
+    : element('span', { class: `towards ${towards.at}` }, inline(towardsText(towards)));

@@ -16,6 +16,7 @@ import {
 } from '../report/model.ts';
 import { axisFigure, stripFigure } from './axis-figure.ts';
 import { facesTable } from './faces-table.ts';
+import { listItems } from './list-items.ts';
 import { escapedMarkdown } from './markdown-text.ts';
 
 export const renderMarkdown = (blocks: readonly Block[]): string =>
@@ -35,7 +36,7 @@ function blockMarkdown(block: Block): string {
       return block.label === null ? text : `**${escapedMarkdown(block.label)}:** ${text}`;
     }
     case 'list':
-      return section(block.label, listOf(block.items.map((item) => escapedMarkdown(textOf(item)))));
+      return section(block.label, listMarkdown(block.items.map(textOf)).join('\n'));
     case 'table': {
       const table = tableMarkdown(block.columns, block.rows);
       return block.label === undefined ? table : section(block.label, table);
@@ -89,6 +90,16 @@ const heading = (level: 1 | 2, text: string): string =>
   `${'#'.repeat(level)} ${escapedMarkdown(text)}`;
 
 const section = (label: string, body: string): string => `${heading(2, label)}\n\n${body}`;
+
+/** What is set in under an item stands under its text, as wide as its sign is. */
+function listMarkdown(texts: readonly string[]): readonly string[] {
+  const { isNumbered, items } = listItems(texts);
+  return items.flatMap(({ text, under }, i) => {
+    const sign = isNumbered ? `${i + 1}. ` : '- ';
+    const inside = listMarkdown(under).map((line) => `${' '.repeat(sign.length)}${line}`);
+    return [`${sign}${escapedMarkdown(text)}`, ...inside];
+  });
+}
 
 const listOf = (items: readonly string[]): string => items.map((item) => `- ${item}`).join('\n');
 

@@ -15,9 +15,11 @@ const BOX = { width: 78, height: 32 };
 const BOX_ROW = 38;
 const ONE_ROW = 42;
 const FACE_HEIGHT = 132;
-/** Room of one row of points, and of half a value. */
+/** Room of one row of points, of half a value, of half a digit of one that is bold, and of an arrowhead. */
 const ROW = 38;
 const HALF_VALUE = 28;
+const HALF_DIGIT = 5;
+const ARROW = 12;
 
 /** As high as its rows of points need. */
 export function boxesDrawing({ label, towards, places, boxes }: BoxPanel): string {
@@ -66,13 +68,14 @@ const signWord = ({ sign }: FacePoint): string => (sign === 'none' ? '' : ` ${si
 
 /** Its name over its value; what stands out has an arrowhead beside it, down for low and up for high. */
 function facePoint({ name, u, v, value, sign }: FacePoint, height: number): string {
-  const x = within(u * WIDTH, HALF_VALUE, WIDTH - HALF_VALUE - 12);
+  const half = Math.max(HALF_VALUE, HALF_DIGIT * value.length + 1);
+  const x = within(u * WIDTH, half, WIDTH - half - ARROW);
   const y = within(v * height, ROW / 2, height - ROW / 2);
   const stands = sign === 'none' ? 'value' : 'value stands-out';
   return [
-    drawnText({ x, y: tenth(y - 5), anchor: 'middle', look: 'name' }, name),
-    drawnText({ x, y: tenth(y + 11), anchor: 'middle', look: stands }, value),
-    sign === 'none' ? '' : arrowhead(x + HALF_VALUE - 1, y + 6, sign),
+    drawnText({ x, y: tenth(y - 6), anchor: 'middle', look: 'name' }, name),
+    drawnText({ x, y: tenth(y + 12), anchor: 'middle', look: stands }, value),
+    sign === 'none' ? '' : arrowhead(x + half - 1, y + 7, sign),
   ].join('');
 }
 
@@ -80,7 +83,7 @@ const arrowhead = (x: number, y: number, sign: 'low' | 'high'): string => {
   const down = sign === 'low' ? 1 : -1;
   return element('path', {
     class: 'sign',
-    d: `M${tenth(x)} ${tenth(y - 5 * down)}h12l-6 ${10 * down}z`,
+    d: `M${tenth(x)} ${tenth(y - 5 * down)}h${ARROW}l-${ARROW / 2} ${10 * down}z`,
   });
 };
 

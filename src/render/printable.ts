@@ -1,14 +1,39 @@
 /**
  * Text that is safe on a terminal: control characters, escapes, marks that turn the writing direction,
  * what takes no room, and halves of pairs are shown as `\u{…}`, so that no label can move the cursor,
- * forge a line (CWE-150) or hold what nobody sees.
+ * forge a line (CWE-150) or hold what nobody sees. A joiner or non-joiner stays within a word of a script
+ * that is written with them, and a joiner within an emoji.
  */
 // What the first class leaves over are control characters and halves.
 const UNSAFE =
   /[^ -~\u00a0-\ud7ff\ue000-\u{10ffff}]|[\u00ad\u061c\u180e\u200b-\u200f\u2028-\u202e\u2060-\u206f\ufeff\ufff9-\ufffb\u{e0000}-\u{e007f}]/gu;
 
 export const printable = (text: string): string =>
-  text.replace(UNSAFE, (mark) => `\\u{${(mark.codePointAt(0) ?? 0).toString(16)}}`);
+  text.replace(UNSAFE, (mark, at: number) =>
+    joins(mark, text, at) ? mark : `\\u{${(mark.codePointAt(0) ?? 0).toString(16)}}`,
+  );
+
+/** Scripts whose words a joiner or non-joiner shapes. */
+const SHAPED = 'Arab Syrc Deva Beng Guru Gujr Orya Taml Telu Knda Mlym Sinh';
+
+/** Made where such a mark first stands: V8 takes longer to set up its classes than a page to write. */
+let within: RegExp | undefined;
+function joins(mark: string, text: string, at: number): boolean {
+  if (mark !== '\u200c' && mark !== '\u200d') return false;
+  within ??= joinersWithin();
+  within.lastIndex = at;
+  return within.test(text);
+}
+
+function joinersWithin(): RegExp {
+  const scripts = SHAPED.split(' ').map((script) => `\\p{scx=${script}}`);
+  const letter = `(?=[\\p{L}\\p{M}])[${scripts.join('')}]`;
+  const emoji = '\\p{Extended_Pictographic}';
+  return new RegExp(
+    `(?<=${letter}).(?=${letter})|(?<=${emoji}[\\ufe0f\\p{Emoji_Modifier}]?)\\u200d(?=${emoji})`,
+    'uy',
+  );
+}
 
 /** One column each: Latin and Greek letters, dashes, arrows, signs, box lines and blocks. */
 const NARROW =

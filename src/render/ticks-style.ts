@@ -27,11 +27,12 @@ export const ticksOnPaper = `
   .sheet:has(> .ticks) + .sheet { break-before: auto; break-inside: avoid; padding-top: 5mm; }
   .sheet:has(> .ticks) > :not(.ticks) { column-span: all; }
   .ticks { font-size: 10.5pt; line-height: 1.2; margin: 0; padding-top: 2.2mm; }
-  .ticks :is(h2, h3):not(.title) { font-size: 16pt; line-height: 1.1; }
+  .ticks :is(h2, h3):not(.title) { font-size: 16pt; line-height: 1.2; }
   .ticks header { column-gap: .8rem; }
   .ticks header p { font-size: 10.5pt; }
   .ticks .strong { font-size: 14pt; line-height: 1.1; font-weight: 400; }
   .ticks ul { margin-top: .8mm; }
+  .ticks :is(p, li) { padding-top: 0; }
   .ticks li { margin: .6mm 0; gap: .22em; }
   .ticks b { width: .82em; height: .82em; border-width: 1.2pt; }
   .ticks li > span:first-child { margin-left: 1.25em; }

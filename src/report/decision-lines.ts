@@ -63,14 +63,18 @@ const isOwnName = (name: string, role: string): boolean =>
 
 function metadataLine({ metadata }: Decisions): readonly Said[] {
   const said = metadata.map(({ key, value, line }) => `${key} ${shortened(value)} (line ${line})`);
-  return said.length === 0 ? [] : [listed('the file also says', said.slice(0, MOST_SAYINGS))];
+  if (said.length === 0) return [];
+  const left = said.length - MOST_SAYINGS;
+  const more = left > 0 ? [`and ${left} more: --format json has them all`] : [];
+  return [listed('the file also says', [...said.slice(0, MOST_SAYINGS), ...more])];
 }
 
 const listed = (what: string, said: readonly string[]): Facts => about(what, joined(said, ', '));
 
-/** Lines beside the readings that are shown to people: a preamble has about ten. */
+/** Lines beside the readings that are shown to people: a preamble has about ten. Of more the count is said. */
 const MOST_SAYINGS = 12;
 
 const LONGEST = 50;
+/** Never in the middle of a sign: half of one is none. */
 const shortened = (text: string): string =>
-  text.length > LONGEST ? `${text.slice(0, LONGEST - 1)}…` : text;
+  text.length > LONGEST ? `${text.slice(0, LONGEST - 1).replace(/[\ud800-\udbff]$/, '')}…` : text;

@@ -6,4 +6,6 @@ export type PageOptions = {
   readonly verbose: boolean;
   /** Whether the page has room for drawings beside its tables. */
   readonly drawn?: boolean;
+  /** Whether it may be read far from the terminal, where `-v` says nothing. */
+  readonly onPaper?: boolean;
 };

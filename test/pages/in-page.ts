@@ -54,14 +54,22 @@ export function paintedPairs(): readonly Painted[] {
   return [...found.values()];
 }
 
-/** What sticks out of the page to the right; what scrolls by itself may be wider inside. */
+/** What sticks out of the page to the right, or of its cell; what scrolls by itself may be wider inside. */
 export function tooWide(): readonly string[] {
   const { scrollWidth, clientWidth } = document.documentElement;
   const out = Array.from(document.querySelectorAll('body *')).filter(
     (element) =>
       element.closest('.wide') === null && element.getBoundingClientRect().right > clientWidth + 1,
   );
-  const named = out.map(({ tagName, textContent }) => `${tagName}: ${textContent?.slice(0, 40)}`);
+  const spilt = Array.from(document.querySelectorAll('th, td')).filter(
+    (cell) => cell.scrollWidth > cell.clientWidth + 1,
+  );
+  const named = [
+    ...out.map(({ tagName, textContent }) => `${tagName}: ${textContent?.slice(0, 40)}`),
+    ...spilt.map(
+      ({ textContent }) => `a cell runs into the next one: ${textContent?.slice(0, 40)}`,
+    ),
+  ];
   return scrollWidth > clientWidth
     ? [`the page is ${scrollWidth} wide on ${clientWidth}`, ...named]
     : named;

@@ -24,6 +24,14 @@ export const plantedPages: readonly Planted[] = [
     wanted: /at 360 px: the page is/,
   },
   {
+    wrong: 'a name that lies on the number beside it',
+    html: page(
+      `<div class="wide"><table>${HEAD}<tr><td>microfibre/medium</td><td>118</td></tr></table></div>`,
+      'td { max-width: 5rem; overflow: visible }',
+    ),
+    wanted: /at 360 px: a cell runs into the next one: microfibre/,
+  },
+  {
     wrong: 'a table wider than the paper',
     html: page(`<div class="wide"><table style="width: 60rem">${HEAD}${rows(1)}</table></div>`),
     wanted: /on A4: a table sticks out/,

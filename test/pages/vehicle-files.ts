@@ -18,11 +18,20 @@ const film: Reading = (panel, point) =>
     ? 252 + ((panel * 13 + point * 29) % 31)
     : 118 + ((panel * 7 + point * 11) % 13) - 6 - (panel % 5 === 4 && point === 2 ? 21 : 0);
 
-const panelName = (panel: number): string =>
+const plainName = (panel: number): string =>
   panel === 0
     ? 'bonnet'
     : `side section ${Math.ceil(panel / 2)} ${panel % 2 === 0 ? 'right' : 'left'}`;
-const panelId = (panel: number): string => panelName(panel).replaceAll(' ', '-');
+const panelId = (panel: number): string => plainName(panel).replaceAll(' ', '-');
+
+/** Of a long vehicle some are one long word, wide letters, or run from right to left. */
+const ODD_NAMES: Readonly<Record<number, string>> = {
+  13: 'Vorderwagenquerträgerverstärkung',
+  24: '右フロントドアの取っ手の下',
+  35: 'الجناح الأمامي الأيمن',
+  46: 'Μπροστινή δεξιά πόρτα κάτω από τη χειρολαβή',
+};
+const panelName = (panel: number): string => ODD_NAMES[panel] ?? plainName(panel);
 
 export function vehicleFiles(panels: number): VehicleFiles {
   const all = Array.from({ length: panels }, (_, at) => at);

@@ -46,6 +46,27 @@ describe('boxes for the points of a panel', () => {
     ]);
   });
 
+  test.each(['top', 'left', 'right'] as const)(
+    'have a long name, and an arrow to the %s, over themselves alone',
+    (at) => {
+      const name = 'right door under the handle, above the rail';
+      const panels = [panel(name, row, { word: 'front', at }), panel('sill', row)];
+      const lines = boxLines(panels, { width: 80 });
+      const [first = '', second = '', third = ''] = lines;
+      expect(first).toBe('right door under the handle, above the    sill');
+      expect(second).toMatch(/^rail +1 \[/);
+      expect(third).toMatch(at === 'right' ? /^ {31}front →$/ : /^[↑←] front$/);
+      for (const line of lines) expect(line.length).toBeLessThanOrEqual(80);
+    },
+  );
+
+  test('stand one under the other where a word of a name is too long for two', () => {
+    const word = 'x'.repeat(45);
+    const lines = boxLines([panel(word, row), panel('sill', row)], { width: 80 });
+    expect(lines[0]).toBe(word);
+    expect(lines).toContain('sill');
+  });
+
   test('take no more lines than their rows and their name', () => {
     expect(boxLines([panel('sill', row), panel('rail', row)], { width: 80 })).toHaveLength(2);
     expect(boxLines([panel('sill', row), panel('roof', die)], { width: 80 })).toHaveLength(4);

@@ -21,3 +21,26 @@ test('what a table is read for stands next to the name of the row, the rest behi
     ...['roof', '2.59', 'original', '5', '106.8'],
   ]);
 });
+
+test('a part of a row is heard with the row that it is of, in its name and in its drawing', () => {
+  const axis = { from: 0, to: 10, line: null };
+  const strip = { kind: 'strip', values: [5], marked: null } as const;
+  const html = tableHtml(
+    [
+      { title: 'panel', align: 'left' },
+      { title: 'readings', align: 'left', axis },
+    ],
+    [
+      [cell('roof'), strip],
+      [cell('\u00a0\u00a0thinner zone'), strip],
+      [cell('bonnet'), strip],
+    ],
+  );
+  expect(html).toContain('<span class="unseen">roof, </span>\u00a0\u00a0thinner zone</th>');
+  expect([...html.matchAll(/<title>([^<]+)</g)].map(([, name]) => name)).toEqual([
+    'roof: readings',
+    'roof, thinner zone: readings',
+    'bonnet: readings',
+  ]);
+  expect(html.match(/unseen/g)).toHaveLength(1);
+});

@@ -89,7 +89,8 @@ describe('words that are typed as they stand', () => {
   test.each([
     ['--why', 'must stay; --why takes it apart'],
     ['da-small/foam-medium/heavy', '3 sets of da-small/foam-medium/heavy, there'],
-  ])('%s is not broken at its hyphens', (word, text) => {
+    ['×/÷', 'known ×/÷\u00a02.2'],
+  ])('%s is not broken within', (word, text) => {
     expect(body(paragraph(null, text))).toBe(
       `<p>${text.replace(word, `<span class="whole-word">${word}</span>`)}</p>`,
     );
@@ -110,6 +111,103 @@ describe('words that are typed as they stand', () => {
       expect(body(paragraph(null, text))).toBe(`<p>${text}</p>`);
     },
   );
+});
+
+test('a value is never parted from its ± by the end of a line', () => {
+  expect(body(paragraph(null, 'clear 33.2 ± 4.7 µm, ± 1 µm ± 2 %'))).toContain(
+    'clear 33.2\u00a0±\u00a04.7\u00a0µm, ±\u00a01\u00a0µm ±\u00a02',
+  );
+});
+
+describe('a name that runs from right to left', () => {
+  const ROOF = '\u0627\u0644\u0633\u0642\u0641';
+  const DOOR = '\u0627\u0644\u0628\u0627\u0628 \u0627\u0644\u0623\u0645\u0627\u0645\u064a';
+
+  test('keeps to itself, so that the numbers behind it stay on their side', () => {
+    expect(body(paragraph(null, `${ROOF} (4.0 ± 5.7), 87 on ${DOOR}, roof`))).toBe(
+      `<p><bdi>${ROOF}</bdi> (4.0\u00a0±\u00a05.7), 87 on <bdi>${DOOR}</bdi>, roof</p>`,
+    );
+  });
+
+  test('of several each by itself, as of headings and cells', () => {
+    expect(body(list(`${ROOF}, ${DOOR}`, ['a']))).toContain(
+      `<h2><bdi>${ROOF}</bdi>, <bdi>${DOOR}</bdi></h2>`,
+    );
+    const columns = [
+      { title: 'panel', align: 'left' },
+      { title: 'n', align: 'left' },
+    ] as const;
+    expect(
+      body({ kind: 'table', columns, rows: [[cell(`${ROOF}, 5`), cell(`${DOOR} 3`)]] }),
+    ).toMatch(/<th [^>]*><bdi>[^<]+<\/bdi>, 5<\/th><td [^>]*><bdi>[^<]+<\/bdi> 3<\/td>/);
+  });
+
+  test('with a non-joiner within a word in one piece, and nothing of it is spoilt', () => {
+    expect(body(paragraph(null, 'نمی\u200cخواهم 2'))).toBe('<p><bdi>نمی\u200cخواهم</bdi> 2</p>');
+  });
+
+  test('with its numbers inside in one piece, and nothing in it runs', () => {
+    expect(body(paragraph(null, `${ROOF} 2 ${ROOF}<b>`))).toBe(
+      `<p><bdi>${ROOF} 2 ${ROOF}</bdi>&lt;b&gt;</p>`,
+    );
+  });
+});
+
+describe('a list', () => {
+  test('has what is set in under an item in it', () => {
+    const items = ['roof', '\u00a0\u00a05.12: life', '\u00a0\u00a07.4: clear', 'bonnet'];
+    expect(body(list('Limits', items))).toBe(
+      '<h2>Limits</h2><ul><li>roof<ul><li>5.12: life</li><li>7.4: clear</li></ul></li><li>bonnet</li></ul>',
+    );
+  });
+
+  test('keeps an arrow, and no blanks where others have one', () => {
+    expect(body(list('Limits', ['\u00a0 0.1: clear', '→ 0.0: total']))).toContain(
+      '<ul><li>0.1: clear</li><li>→ 0.0: total</li></ul>',
+    );
+  });
+
+  test('that begins with what is set in loses nothing', () => {
+    expect(body(list('a', ['\u00a0\u00a0one']))).toContain('<ul><li>\u00a0\u00a0one</li></ul>');
+  });
+
+  test('whose items bear their numbers has them once', () => {
+    expect(body(list('Order', ['1. wash', '2. dry']))).toContain(
+      '<ol><li>wash</li><li>dry</li></ol>',
+    );
+    for (const items of [['1. wash'], ['2. dry', '1. wash'], ['1. wash', 'dry']]) {
+      expect(body(list('Order', items))).toContain(`<ul><li>${items[0]}</li>`);
+    }
+  });
+});
+
+describe('a heading', () => {
+  const onPaper = pageStyle.slice(pageStyle.indexOf('@media print'));
+  const points = (of: string): number =>
+    Number(new RegExp(`^  ${of} \\{ font-size: ([\\d.]+)pt;`, 'm').exec(onPaper)?.[1]);
+
+  test('is larger on paper than what names a drawing under it', () => {
+    expect(points(':is\\(h2, h3\\):not\\(\\.title\\)')).toBeGreaterThan(points('figcaption'));
+    expect(points('figcaption')).toBeGreaterThan(points('figcaption small'));
+  });
+
+  test('of one long word is broken before it leaves its paper', () => {
+    expect(pageStyle).toMatch(/^h2, h3, figcaption \{ overflow-wrap: anywhere; \}$/m);
+  });
+});
+
+describe('a column of names', () => {
+  test('breaks a step after its slashes, so that on a telephone it lies on no number', () => {
+    const columns = [{ title: 'mean ± sd', align: 'left' }] as const;
+    const table = body({ kind: 'table', columns, rows: [[cell('hand/microfibre/medium')]] });
+    expect(table).toContain(
+      ['hand/', 'microfibre/', 'medium']
+        .map((part) => `<span class="whole-word">${part}</span>`)
+        .join('<wbr>'),
+    );
+    expect(table).toContain('>mean ±\u00a0sd</th>');
+    expect(pageStyle).toMatch(/th:first-child \{ white-space: normal; overflow-wrap: break-word;/);
+  });
 });
 
 describe('a table of many columns', () => {

@@ -120,3 +120,19 @@ describe('text in Markdown', () => {
     expect(escapedMarkdown(text)).toBe(written);
   });
 });
+
+describe('a list in Markdown', () => {
+  test('has what is set in under an item in it', () => {
+    const items = ['roof', '\u00a0\u00a05.12: life', '\u00a0\u00a07.4: clear', 'bonnet'];
+    expect(renderMarkdown([list('Limits', items)])).toBe(
+      '## Limits\n\n- roof\n  - 5.12: life\n  - 7.4: clear\n- bonnet\n',
+    );
+  });
+
+  test('is numbered where its items bear their numbers', () => {
+    const items = ['1. wash', '\u00a0\u00a0twice', '2. dry'];
+    expect(renderMarkdown([list('Order', items)])).toBe(
+      '## Order\n\n1. wash\n   - twice\n2. dry\n',
+    );
+  });
+});

@@ -77,13 +77,20 @@ export const naughty: readonly string[] = [
   '%s %n %1$s #{x} {{x}}',
   '../../etc/passwd',
   'NaN undefined null [object Object]',
+  'نمی\u200cخواهم क्\u200dष 👩🏽\u200d🔧',
+  '\u200d',
+  'ب\u200c\u200cپ \u200cب\u200d 1\u200c٢ 👩\u200d \u200d🔧',
+  'ب\u200c\u202eپ\u2069 क\u200eष',
   'x'.repeat(5000),
   'word '.repeat(400).trim(),
 ];
 
-/** What no label may bring to a terminal: control characters, lone halves of pairs, marks of direction, what has no width. */
+/**
+ * What no label may bring to a terminal: control characters, lone halves of pairs, marks of direction, what has
+ * no width; a joiner or non-joiner only within words of the scripts that have them, or an emoji.
+ */
 export const UNSAFE =
-  /[\p{Cc}\p{Cs}\u00ad\u061c\u180e\u200b-\u200f\u2028-\u202e\u2060-\u206f\ufeff\ufff9-\ufffb\u{e0000}-\u{e007f}]/u;
+  /(?<!\ufe0f|[\u0600-\u0dff\u2600-\u27bf\u{1f000}-\u{1faff}])[\u200c\u200d]|[\u200c\u200d](?![\u0600-\u0dff\u2600-\u27bf\u{1f000}-\u{1faff}])|[\p{Cc}\p{Cs}\u00ad\u061c\u180e\u200b\u200e\u200f\u2028-\u202e\u2060-\u206f\ufeff\ufff9-\ufffb\u{e0000}-\u{e007f}]/u;
 
 /** Markdown with what is escaped, and the comments that keep addresses apart, out of the way. */
 export const bare = (markdown: string): string =>

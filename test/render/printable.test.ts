@@ -24,6 +24,36 @@ describe('text that is safe on a terminal', () => {
     }
   });
 
+  test.each([
+    ['a Persian word with a non-joiner', 'نمی\u200cخواهم'],
+    ['one behind a mark of its vowel', 'خانهٔ\u200cما'],
+    ['a Hindi word with a joiner', 'क्\u200dष'],
+    ['a Bengali one whose joiner stands before a mark', 'র\u200d্যাব'],
+    ['a Sinhala one', 'ශ්\u200dරී'],
+    ['an emoji of two parts', '👩\u200d🔧'],
+    ['one with a tone of skin', '👩🏽\u200d🔧'],
+    ['one with its form said', '🏳\ufe0f\u200d🌈'],
+    ['a family', '👨\u200d👩\u200d👧'],
+  ])('keeps what joins or parts the letters within %s', (_, text) => {
+    expect(printable(text)).toBe(text);
+  });
+
+  test.each([
+    ['alone', '\u200d', '\\u{200d}'],
+    ['at the head', '\u200cنمی', '\\u{200c}نمی'],
+    ['at the end', 'نمی\u200c', 'نمی\\u{200c}'],
+    ['before a blank', 'نمی\u200c خواهم', 'نمی\\u{200c} خواهم'],
+    ['twice', 'نمی\u200c\u200cخواهم', 'نمی\\u{200c}\\u{200c}خواهم'],
+    ['between Latin letters', 'roof\u200drack', 'roof\\u{200d}rack'],
+    ['between scripts', 'ب\u200droof', 'ب\\u{200d}roof'],
+    ['between digits', '1\u200c٢', '1\\u{200c}٢'],
+    ['behind one emoji', '👩\u200d roof', '👩\\u{200d} roof'],
+    ['as a non-joiner of emoji', '👩\u200c🔧', '👩\\u{200c}🔧'],
+    ['with a mark of direction', 'ب\u200c\u202eپ', 'ب\\u{200c}\\u{202e}پ'],
+  ])('shows a joiner %s', (_, text, safe) => {
+    expect(printable(text)).toBe(safe);
+  });
+
   test('leaves letters of every script as they stand', () => {
     const text = 'coupé Δ капот 車体 µm “bound by” 5 %';
     expect(printable(text)).toBe(text);
@@ -39,6 +69,8 @@ describe('columns of a terminal', () => {
     ['車体', 4],
     ['ｱ', 1],
     ['Ａ', 2],
+    ['👩\u200d🔧', 2],
+    ['نمی\u200cخواهم', 8],
     ['µm ┊‹»⁝·', 8],
   ])('"%s" takes %i', (text, width) => {
     expect(displayWidth(text)).toBe(width);

@@ -57,4 +57,25 @@ describe('how a file was read', () => {
     expect(summary).toContain('no line names the columns');
     expect(more.at(-1)).toBe(`the file also says: Remark ${'x'.repeat(49)}… (line 9)`);
   });
+
+  test('shows twelve of the file’s own sayings and counts the others aloud', () => {
+    const saying = (k: number) => ({ key: `Field ${k}`, value: `${k}`, line: k });
+    const metadata = Array.from({ length: 15 }, (_, k) => saying(k + 1));
+    const last = (count: number): string =>
+      decisionLines({ ...decisions, metadata: metadata.slice(0, count) }, 16)
+        .map(textOf)
+        .at(-1) ?? '';
+    expect(last(15)).toContain('Field 12 12 (line 12), and 3 more: --format json has them all');
+    expect(last(15)).not.toContain('Field 13');
+    expect(last(12)).toContain('Field 12 12 (line 12)');
+    expect(last(12)).not.toContain('more');
+  });
+
+  test('cuts a long saying at no half of a sign', () => {
+    const metadata = [{ key: 'Remark', value: `${'x'.repeat(48)}🚗 and more`, line: 9 }];
+    const said = decisionLines({ ...decisions, metadata }, 16)
+      .map(textOf)
+      .at(-1);
+    expect(said).toBe(`the file also says: Remark ${'x'.repeat(48)}… (line 9)`);
+  });
 });

@@ -73,3 +73,15 @@ test('files that read alike are named on the card and lead nothing', async () =>
   );
   expect(await page('plan', '--card', CAR)).not.toContain('Readings: ');
 });
+
+test('the owner is told of it before any choice, in words without the names of files', async () => {
+  const other = moved((line) => (line % 10 === 3 ? 15 : 0));
+  const words = ['quote', '--shop', 'samples/shop.json', '--format', 'html'];
+  const said = await page(...words, CAR, other, '--template', 'saloon');
+  const doubt = 'The readings that this page rests on may be of two cars, or of two days.';
+  expect(said).toContain(doubt);
+  expect(said.indexOf(doubt)).toBeLessThan(said.indexOf('What there is to choose from'));
+  expect(said).not.toContain('too far apart');
+  const alike = moved((line) => (line % 2 === 0 ? 0.5 : -0.5));
+  expect(await page(...words, CAR, alike, '--template', 'saloon')).not.toContain('two cars');
+});

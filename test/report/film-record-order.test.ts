@@ -18,7 +18,10 @@ test.each([
 ])('a visit of %s is put on the record by its day', (date, days) => {
   const { panels } = visitOf(date, 3);
   const { visits } = filmRecordFile(
-    { vehicle: null, visit: panels, places: [], newSpots: [], again: null },
+    {
+      ...{ vehicle: null, visit: panels, places: [], deeper: new Set<string>() },
+      ...{ newSpots: [], again: null, before: { facts: new Map() } },
+    },
     date,
     record,
   );

@@ -53,9 +53,18 @@ test('a 0 at a point that gave no reading besides stands at the head of survey, 
   const survey = await pageOf('survey');
   expect(survey).toContain(`${said} May go: `);
   expect(survey).toMatch(/May go: [^:]+: boot lid, roof Not read/);
-  expect(await pageOf('plan')).toContain(`${said} Work: `);
+  const plan = await pageOf('plan');
+  expect(plan).toContain(`${said} Work: `);
+  expect(plan).toMatch(
+    /Work: boot lid, roof: [^;]+; once read again, bonnet: [^;]+; the whole job/,
+  );
+  expect(plan).not.toMatch(/Few points: [^(]*bonnet/);
   const card = await pageOf('plan', '--card');
   expect(card).toMatch(/Read again first: bare metal\? .*\[ \] bonnet, point 3 \("0"/);
+  expect(card).toMatch(
+    /bonnet: takes [^[]* mind: read again first, as on top: no set before that/u,
+  );
+  expect(card.match(/read again first, as on top/gu)).toHaveLength(1);
   const again = `${text}\nbonnet,3,119\n`;
   const { out } = await askLeastcut(['survey', '--template', 'saloon', '-'], { stdin: again });
   expect(out).not.toContain('Read again first');

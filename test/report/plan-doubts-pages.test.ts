@@ -163,13 +163,14 @@ describe('the headline of a plan', () => {
   ])(
     'of $of says before the rest which parts want more points',
     async ({ words: [command = '', ...words] }) => {
-      const few = carWith({ bonnet: [110, 111, 112.5] });
-      for (const [readings, name] of [
-        [few, 'bonnet'],
-        [half, 'bonnet (thinner zone)'],
+      const few = (...films: readonly number[]) => carWith({ bonnet: films });
+      for (const [readings, line] of [
+        [few(110, 111), 'Read more first: bonnet (only 2 points: read 3 more)'],
+        [few(110, 111, 112.5), 'Few points: bonnet (3 points do: 2 more may let more go)'],
+        [half, 'Few points: bonnet (thinner zone) (3 points do: 2 more may let more go)'],
       ] as const) {
         const out = await page(command, { readings }, ...words);
-        const line = `Read more first: ${name} (only 3 points: read 2 more)`;
+        expect(out.match(/^(Read more first|Few points): /gmu)).toHaveLength(1);
         expect(out).toContain(line);
         expect(out.indexOf(line)).toBeLessThan(out.search(/^(panel \(µm\)|Keep off)/m));
       }
@@ -231,7 +232,7 @@ describe('a panel with a record of its defects', () => {
       /^bonnet: swirl marks: 45 µm deep is through the clear \(\d\d µm reckoned at its thinnest\): no polishing mends it, new paint does$/m,
     );
     expect(out).toMatch(
-      /^roof: random deep scratches of grade 3: left, 130 µm deep is more than all the paint there \(11\d µm\): is the depth right\? No polishing mends it, new paint does/m,
+      /^roof: deep scratches of grade 3: left, 130 µm deep is more than all the paint there \(11\d µm\): is the depth right\? No polishing mends it, new paint does/m,
     );
     expect(out).not.toMatch(/^boot lid: .* deep is /m);
   });

@@ -115,6 +115,48 @@ describe('the answer of a survey', () => {
     }
   });
 
+  describe('of a car whose panels may all be worked', () => {
+    const ids = ['bonnet', 'roof', 'boot lid', 'left quarter', 'right quarter'];
+    const car = (rows: readonly string[] = []): readonly string[] => {
+      const sound = ids.flatMap((panel, i) =>
+        [119, 121, 120, 122, 118].map((um, k) => `${panel},${k + 1},${um + i}`),
+      );
+      const text = ['panel,point,reading_um', ...sound, ...rows].join('\n');
+      return [written(`all-${rows.length}.csv`, text), '--template', 'saloon'];
+    };
+
+    test('counts those that were read in place of naming each', async () => {
+      const [out, { panels }] = await Promise.all([page(car()), carOf(car())]);
+      expect(answerOf(out)['May go']).toMatch(
+        /^May go: \d\.\d\d to \d\.\d\d µm each: all 5 panels read$/,
+      );
+      const allowed = panels.filter(({ budget_um }) => budget_um > 0);
+      expect(allowed.map(({ panel }) => panel).toSorted()).toEqual(
+        ['bonnet', 'boot', 'quarter-left', 'quarter-right', 'roof'].toSorted(),
+      );
+    });
+
+    test('names them where one that was read is left, or is not asked about', async () => {
+      const filler = [1, 2, 3].map((point) => `front left wing,${point},1250`);
+      expect(namesIn(answerOf(await page(car(filler)))['May go']).toSorted()).toEqual(
+        ids.toSorted(),
+      );
+      const asked = ['bonnet', 'roof', 'boot lid', 'left quarter'];
+      const some = await page([...car(), ...asked.flatMap((panel) => ['--panel', panel])]);
+      expect(namesIn(answerOf(some)['May go']).toSorted()).toEqual(asked.toSorted());
+    });
+
+    test('names up to three', async () => {
+      const few = ids.slice(0, 3);
+      const rows = few.flatMap((panel) =>
+        [124, 126, 125, 127, 123].map((um, k) => `${panel},${k + 1},${um}`),
+      );
+      const text = ['panel,point,reading_um', ...rows].join('\n');
+      const answer = answerOf(await page([written('three.csv', text), '--template', 'saloon']));
+      expect(namesIn(answer['May go']).toSorted()).toEqual(few.toSorted());
+    });
+  });
+
   test('parts panels that nothing can help from those with a way out, each with its reason', async () => {
     const coupe = answerOf(await page(CARS[1] ?? []));
     expect(coupe.Leave).toBe(
@@ -144,7 +186,7 @@ describe('the answer of a survey', () => {
     const answer = answerOf(await page(car));
     expect(await page([...car, '-v'])).toContain('over the line of thin');
     expect(answer['Settle first']).toBe('');
-    expect(namesIn(answer['May go'])).toHaveLength(4);
+    expect(answer['May go']).toMatch(/: all 4 panels read$/);
     const plan = (await askLeastcut(['plan', ...car])).out.replace(/\n {2,}/g, ' ');
     expect(plan).toMatch(/Work: 4 panels/);
     expect(plan).toContain('(only 2 points: read 3 more)');

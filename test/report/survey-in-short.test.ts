@@ -122,3 +122,14 @@ test('a gauge that failed on its shims stands before the answer, on survey, plan
     expect(place).toBeLessThan(out.indexOf('bonnet'));
   }
 });
+
+test.each(['md', 'html'])(
+  'a page for a file (%s) names no option as the place of more',
+  async (format) => {
+    const saloon = 'samples/sound-saloon/readings.csv';
+    const [filed, shown] = await Promise.all([page(saloon, '--format', format), page(saloon)]);
+    expect(shown).toContain('Built in (-v: grounds): ');
+    expect(filed).toContain('Built in');
+    expect(filed.replace(/<style>[^<]*<\/style>/, '')).not.toMatch(/(?<![\w-])-v\b/);
+  },
+);

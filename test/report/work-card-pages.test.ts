@@ -240,7 +240,7 @@ describe('a work card', () => {
     const eye = join(temporaryFolder(), 'spots.csv');
     writeFileSync(
       eye,
-      'spot,panel,machine,pad,product,cleared_pct\nA,bonnet,da,foam-medium,medium,40\n',
+      'spot,panel,machine,pad,product,sets,cleared_pct\nA,bonnet,da,foam-medium,medium,1,40\n',
     );
     expect(panelOf(await cardOf(...words, eye), 'Test spot first').join(' ')).toContain(
       'no spot has shown yet what a set takes',

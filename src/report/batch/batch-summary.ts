@@ -76,16 +76,21 @@ function inCurrency(result: MachineRecord, minor: DataCell): DataCell {
     : null;
 }
 
-/** Of the aims side by side, the least and the most. */
+/** A share to clear is one word: 70%. */
+const aimWord = (from: MachineRecord): string => String(at(from, 'aim')).replace(/\s/, '');
+
+/** Of the aim that the shop, the job or the command asks for; none where it is not among those side by side. */
+const totalOfAim = (result: MachineRecord): DataCell => {
+  const asked = options(result).find((option) => at(option, 'aim') === at(result, 'aim'));
+  return asked === undefined ? null : plain(at(asked, 'total_minor'));
+};
+
+/** Of the aims side by side, the least and the most, and the one that is asked for. */
 const quoteFigures: Figures = [
   { name: 'kind', of: (result) => plain(at(result, 'kind')) },
   {
     name: 'aims',
-    // A share to clear is one word among them: 70%.
-    of: (result) =>
-      options(result)
-        .map((option) => String(at(option, 'aim')).replace(/\s/, ''))
-        .join(' '),
+    of: (result) => options(result).map(aimWord).join(' '),
   },
   { name: 'currency', of: (result) => plain(at(result, 'currency')) },
   { name: 'currency_digits', of: (result) => plain(at(result, 'currency_digits')) },
@@ -105,6 +110,9 @@ const quoteFigures: Figures = [
     name: 'most_total',
     of: (result) => inCurrency(result, mostOf(totals(result))),
   },
+  { name: 'aim', of: aimWord },
+  { name: 'aim_total_minor', of: totalOfAim },
+  { name: 'aim_total', of: (result) => inCurrency(result, totalOfAim(result)) },
   {
     name: 'least_time_p50_h',
     of: (result) => leastOf(options(result).map((option) => at(option, 'time', 'p50_h'))),

@@ -62,9 +62,7 @@ export function legend(
           ...shownAt(compared, unit),
           'Less goes unseen, and is not nothing.',
           ...asDone,
-          marks.before || marks.after
-            ? 'May go: what might go before, less what came off; marks alone are no survey.'
-            : 'May go: what a survey of the later readings says, with this visit on record.',
+          mayGo(compared, marks),
           // Where nothing is drawn, no sign is explained.
           { text: '· a pair, ‹ the mean, ┊ nothing.', facts: [] },
         ],
@@ -72,6 +70,17 @@ export function legend(
       ),
     ),
   ];
+}
+
+/** Without a plan marks before the work leave nothing to take from: a panel goes by its own points, where it has enough. */
+function mayGo(compared: readonly PanelLeft[], marks: CompareResult['marks']): string {
+  const surveyed = 'what a survey of the later readings says, with this visit on record';
+  if (marks.before && compared.every(({ allowed }) => allowed?.by !== 'plan')) {
+    return `May go: where enough points were read of the panel, ${surveyed}; fewer marks alone are no survey.`;
+  }
+  return marks.before || marks.after
+    ? 'May go: what might go before, less what came off; marks alone are no survey.'
+    : `May go: ${surveyed}.`;
 }
 
 function shownAt(panels: readonly PanelLeft[], unit: LengthUnit): readonly string[] {

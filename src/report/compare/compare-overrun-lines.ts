@@ -12,6 +12,7 @@ import {
 import type { PartLeft } from '../../tasks/compare/part-left.ts';
 import { about, joined } from '../facts.ts';
 import { type Block, notice, paragraph, type Said } from '../model.ts';
+import { coatName } from '../survey/coat-name.ts';
 import { changeText, partNameOf, partsLeft } from './compare-words.ts';
 
 export const overrunLines = (panels: readonly PanelLeft[], unit: LengthUnit): readonly Block[] => [
@@ -84,11 +85,12 @@ function nameWithLoss({ comparison, allowed }: PartLeft, unit: LengthUnit): stri
   return `${partNameOf(comparison)} (${came}${might} ${unitName(unit)})`;
 }
 
+/** `COAT` is the clear, or the topcoat of paint that has none. */
 const LIMITS: readonly (readonly [OverrunCode, string])[] = [
   ['life-passed', 'More is gone than may come off over a life'],
   ['total-passed', 'The smallest point reads less than must stay'],
-  ['clear-passed', 'Less clear is expected than must stay'],
-  ['clear-at-risk', 'The clear is under its floor with more than the chance accepted'],
+  ['clear-passed', 'Less COAT is expected than must stay'],
+  ['clear-at-risk', 'The COAT is under its floor with more than the chance accepted'],
 ];
 
 const byLimit = (over: readonly PartLeft[]): readonly string[] =>
@@ -99,7 +101,8 @@ const byLimit = (over: readonly PartLeft[]): readonly string[] =>
       some.length === over.length
         ? 'on each'
         : `on ${some.map(({ comparison }) => partNameOf(comparison)).join(', ')}`;
-    return [`${said} ${on}.`];
+    const coat = coatName(some.flatMap(({ left }) => left ?? []));
+    return [`${said.replace('COAT', coat)} ${on}.`];
   });
 
 const whatFollows = ({ length }: readonly PartLeft[]): readonly string[] => [

@@ -6,7 +6,9 @@ import { shown } from '../../base/rounding.ts';
 import { thicknessText, unitName } from '../../base/sentence.ts';
 import type { LengthUnit } from '../../base/units.ts';
 import { defectText } from '../../film/place-note.ts';
+import type { Panel } from '../../film/template/template.ts';
 import type { CompareResult } from '../../tasks/compare/compare-files.ts';
+import type { PlaceRead } from '../../tasks/compare/compare-places-read.ts';
 import { mainStep, type RateSeen } from '../../tasks/compare/compare-plan.ts';
 import type { PartLeft } from '../../tasks/compare/part-left.ts';
 import { joined } from '../facts.ts';
@@ -32,20 +34,46 @@ export const planInDoubt = ({ planOfOthers }: CompareResult): readonly Block[] =
         ),
       ];
 
-/** What was to go deeper than the panels, of which no reading tells. */
+/** What was to go deeper than the panels: of which places no reading tells, and what the others lost. */
 export function placesLine({ places }: CompareResult, unit: LengthUnit): readonly Block[] {
-  if (places.length === 0) return [];
-  const told = places.map(
-    ({ panel, place }) =>
-      `${panel.name}, ${defectText(place.defect)}: ${thicknessText(place.median, unit)} (up to ${thicknessText(place.high, unit)}) ${unitName(unit)} more by a spot`,
+  const unread = places.filter(({ place }) => place.read === null);
+  const told = unread.map(
+    ({ panel, place: { defect, median, high } }) =>
+      `${panel.name}, ${defectText(defect)}: ${thicknessText(median, unit)} (up to ${thicknessText(high, unit)}) ${unitName(unit)} more by a spot`,
   );
+  const points = [...new Set(unread.map(({ place: { point } }) => `“${point}”`))].join(', ');
+  const read = places.flatMap(({ panel, place }) => readText(panel, place, unit));
   return [
-    paragraph(
-      'Not read',
-      joined([...told, 'read these places before more comes off there'], '; ', '.'),
-    ),
+    ...(read.length === 0 ? [] : [paragraph('Read at the spots', joined(read, '; ', '.'))]),
+    ...(unread.length === 0
+      ? []
+      : [
+          paragraph(
+            'Not read',
+            joined(
+              [
+                ...told,
+                `read these places before more comes off there, as points called ${points}`,
+              ],
+              '; ',
+              '.',
+            ),
+          ),
+        ]),
   ];
 }
+
+/** `roof, deep scratches: 2.9 ± 1.3 µm more than the panel, 3.0 planned` */
+const readText = (
+  { name }: Panel,
+  { defect, median, read }: PlaceRead,
+  unit: LengthUnit,
+): readonly string[] =>
+  read === null
+    ? []
+    : [
+        `${name}, ${defectText(defect)}: ${thicknessText(read.taken.mean, unit)} ± ${thicknessText(read.taken.sd, unit)} ${unitName(unit)} more than the panel are held to be gone, ${thicknessText(median, unit)} planned`,
+      ];
 
 /** Marks are read for a plan that was made before them: which readings it was made from, and what follows. */
 export const planOfMarks = ({ planBeforeMarks }: CompareResult): readonly Block[] =>

@@ -1,6 +1,7 @@
 /** `leastcut/compare/1`. */
 import { Z_95 } from '../../base/stats/normal.ts';
 import { standardUncertainty, uncertaintyBudget } from '../../base/uncertainty.ts';
+import { micrometres } from '../../base/units.ts';
 import type { FilmChange } from '../../film/compare/compare-change.ts';
 import type { PanelComparison } from '../../film/compare/panel-comparison.ts';
 import type { ForetoldPanel } from '../../formats/plan-file.ts';
@@ -9,6 +10,7 @@ import type { CompareResult } from '../../tasks/compare/compare-files.ts';
 import type { VisitStep } from '../../tasks/compare/compare-film-doubts.ts';
 import type { PanelLeft } from '../../tasks/compare/compare-left-parts.ts';
 import { changeDof } from '../../tasks/compare/compare-panel.ts';
+import { leftAtPlace, type PanelPlace } from '../../tasks/compare/compare-places.ts';
 import { pointsApart } from '../../tasks/compare/odd-readings.ts';
 import type { PartLeft } from '../../tasks/compare/part-left.ts';
 import { envelope, type RecordContext, remarkRecord } from '../envelope.ts';
@@ -24,6 +26,7 @@ export function compareRecord(result: CompareResult, context: RecordContext): Ma
     template: result.before.survey.template.id,
     risk_pct: recorded(100 * result.settings.terms.risk),
     panels: panels.map(panelRecord),
+    places: result.places.map((one) => placeRecord(one, panels)),
     not_compared: notCompared(total).map(({ panel, code, text }) => ({
       panel: panel.id,
       code,
@@ -136,6 +139,34 @@ function partRecord(part: PartLeft): MachineRecord {
       not_marked: unpaired.notMarked,
       off_the_face: unpaired.offTheFace,
     },
+  };
+}
+
+/** A place that the plan worked deeper; what is left there goes by what its panel lost, null where that was not compared. */
+function placeRecord({ panel, place }: PanelPlace, panels: readonly PanelLeft[]) {
+  const { defect, point, sets, median, high, budget, read } = place;
+  const gone = panels.flatMap(({ comparison, held }) =>
+    comparison.panel.id === panel.id && held !== null && comparison.change !== null
+      ? [micrometres(Math.max(held.mean, comparison.change.removed.value))]
+      : [],
+  )[0];
+  return {
+    panel: panel.id,
+    defect,
+    point,
+    worked_sets: sets,
+    planned_um: { median: recorded(median), high: recorded(high) },
+    measured_um:
+      read === null
+        ? null
+        : {
+            value: recorded(read.measured.value),
+            sd: recorded(read.measured.standardError),
+          },
+    held_um:
+      read === null ? null : { mean: recorded(read.taken.mean), sd: recorded(read.taken.sd) },
+    budget_um: recordedOrNull(budget),
+    budget_left_um: gone === undefined ? null : recorded(leftAtPlace(place, gone)),
   };
 }
 

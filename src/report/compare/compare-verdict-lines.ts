@@ -121,7 +121,15 @@ function groundOf(part: PartLeft, unit: LengthUnit): string {
 }
 
 /** What is first to be settled, whatever one more set would take. */
-function doubtOf({ comparison, rise, allowed, overruns, reasons, left }: PartLeft): string | null {
+function doubtOf({
+  comparison,
+  rise,
+  allowed,
+  overruns,
+  reasons,
+  left,
+  places,
+}: PartLeft): string | null {
   if (comparison.gained) return 'reads more film than before: first find out why';
   if (rise !== null)
     return 'read more film at one visit than at the one before: first find out why';
@@ -140,7 +148,9 @@ function doubtOf({ comparison, rise, allowed, overruns, reasons, left }: PartLef
     return 'marks alone are no survey, so nobody can say what may go: name the plan with --plan, or read at least 3 points';
   }
   if (left?.boundBy.code === 'place' && !reasons.some(isMoreThanBefore)) {
-    return 'a place of it was to be worked deeper: first read that place';
+    return places.some(({ read }) => read === null)
+      ? 'a place of it was to be worked deeper: first read that place'
+      : 'a place of it was worked deeper, and has no room for one more set: keep off that place';
   }
   return reasons.some(isMoreThanBefore)
     ? 'before the work less might go than one more set takes: first read it again'

@@ -1,4 +1,6 @@
 /** `leastcut/film-record/1`: what these readings say came off, added to what earlier visits took. */
+
+import { withPoints } from '../../film/place-note.ts';
 import type {
   FilmRecord,
   FilmRecordFile,
@@ -8,9 +10,12 @@ import type {
 } from '../../formats/film-record.ts';
 import type { CompareResult } from '../../tasks/compare/compare-files.ts';
 import { writtenPlaces } from '../../tasks/compare/compare-places.ts';
-import { takenText } from '../../tasks/compare/compare-visit-record.ts';
+import { kept, takenText } from '../../tasks/compare/compare-visit-record.ts';
 
-type Written = Pick<CompareResult, 'vehicle' | 'visit' | 'places' | 'newSpots' | 'again'>;
+type Written = Pick<
+  CompareResult,
+  'vehicle' | 'visit' | 'places' | 'deeper' | 'newSpots' | 'again'
+> & { readonly before: Pick<CompareResult['before'], 'facts'> };
 
 export const filmRecordText = (
   result: Written,
@@ -23,16 +28,18 @@ export const filmRecordText = (
  * that it lacks, and is not added again.
  */
 export function filmRecordFile(
-  { vehicle, visit: panels, places, newSpots, again }: Written,
+  { vehicle, visit: panels, places, deeper, newSpots, again, before: { facts } }: Written,
   date: string,
   earlier: FilmRecord | undefined,
 ): FilmRecordFile {
   const before = earlier?.file;
   const name = before?.vehicle ?? vehicle;
-  const visits = (before?.visits ?? []).filter(isOfADay);
-  const deeper = writtenPlaces(places, panels);
+  const visits = (before?.visits ?? [])
+    .filter(isOfADay)
+    .map((visit, i) => (i === again ? visit : withReadPlaces(visit, facts)));
+  const written = writtenPlaces(places, panels);
   const withSpots = (visit: FilmRecordVisit): FilmRecordVisit => {
-    const held = withPlaces(visit, deeper);
+    const held = withPlaces(visit, written, deeper);
     return newSpots.length === 0 ? held : { ...held, spots: [...(held.spots ?? []), ...newSpots] };
   };
   return {
@@ -46,12 +53,35 @@ export function filmRecordFile(
   };
 }
 
-/** A plan that is named again says the same of its panels. */
-function withPlaces(visit: FilmRecordVisit, places: readonly WrittenPlace[]): FilmRecordVisit {
-  if (places.length === 0) return visit;
-  const named = new Set(places.map(({ panel }) => panel));
-  const others = (visit.places ?? []).filter(({ panel }) => !named.has(panel));
-  return { ...visit, places: [...others, ...places] };
+/** A plan that is named again says the same of its panels, or what was worked of it. */
+function withPlaces(
+  visit: FilmRecordVisit,
+  places: readonly WrittenPlace[],
+  named: ReadonlySet<string>,
+): FilmRecordVisit {
+  if (named.size === 0) return visit;
+  const { places: known = [], ...rest } = visit;
+  const all = [...known.filter(({ panel }) => !named.has(panel)), ...places];
+  return all.length === 0 ? rest : { ...rest, places: all };
+}
+
+/** A place that was read before this work stays read: whoever comes later need not read it again. */
+function withReadPlaces(
+  visit: FilmRecordVisit,
+  facts: Written['before']['facts'],
+): FilmRecordVisit {
+  const { places } = visit;
+  if (places === undefined) return visit;
+  return {
+    ...visit,
+    places: withPoints(places).map(({ point, ...place }) => {
+      const known = facts.get(place.panel)?.recorded.value?.places ?? [];
+      const read = known.find((one) => one.date === visit.date && one.point === point)?.measured;
+      return place.taken_um !== undefined || read === undefined
+        ? place
+        : { ...place, taken_um: kept(read.value), taken_sd_um: kept(read.standardError) };
+    }),
+  };
 }
 
 /** What was read anew takes the place of what stood there of its panel; the same figures stay as they were written. */

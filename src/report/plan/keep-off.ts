@@ -95,4 +95,5 @@ const LEFT: Readonly<Record<string, string>> = {
   [NOTHING_FITS]: 'the mildest steps take too much',
   [SHOP_TOO_MILD]: 'what the shop has clears hardly a mark',
   'not-worth-it': 'what may go clears hardly a mark',
+  'stronger-than-tried': 'what may go by the steps tried there clears hardly a mark',
 };

@@ -17,6 +17,7 @@ import { marksFor } from '../../tasks/plan/marked-points.ts';
 import type { PlanResult } from '../../tasks/plan/plan-vehicle.ts';
 import { staged } from '../../work/polishing.ts';
 import type { Block, Tick } from '../model.ts';
+import { isToReadAgain } from './read-again-ticks.ts';
 import { BLANK } from './spot-first.ts';
 import { combinationWords } from './step-words.ts';
 import { zoneTicks } from './zone-ticks.ts';
@@ -36,6 +37,7 @@ export function panelTicks(part: PanelPlan, result: PlanResult, unit: LengthUnit
     label: partName(part.survey),
     note: `${part.steps.length === 0 ? 'spot only' : takes}, ${counted(sections, 'section')}`,
     items: [
+      ...readAgainFirst(part, result),
       ...zoneTicks(part, result, unit),
       tick(
         marks === 1
@@ -57,6 +59,17 @@ export function panelTicks(part: PanelPlan, result: PlanResult, unit: LengthUnit
     ],
   };
 }
+
+/** The point stands at the head of the card; its panel has a box for it, lest it be worked without. */
+const readAgainFirst = (part: PanelPlan, result: PlanResult): readonly Tick[] =>
+  isToReadAgain(part, result)
+    ? [
+        {
+          ...remarkTick('mind', 'read again first, as on top: no set before that is settled'),
+          tone: 'strong',
+        },
+      ]
+    : [];
 
 /**
  * Points off the face enter no figure of it, and no pad may come there: what reads under the floor of the face is told

@@ -17,6 +17,7 @@ import { readAgainFirst } from '../survey/slip-lines.ts';
 import { unreadLine } from '../survey/unread-lines.ts';
 import { NOTHING_TO_CORRECT, withReasons } from './keep-off.ts';
 import { nothingWorked } from './nothing-worked.ts';
+import { isToReadAgain } from './read-again-ticks.ts';
 import { readMoreFirst } from './read-more-first.ts';
 
 export function answerBlocks(
@@ -35,7 +36,7 @@ export function answerBlocks(
       unit,
     ),
     paragraph('Work', workText(parts, plans, unit, result)),
-    ...readMoreFirst(parts),
+    ...readMoreFirst(parts.filter((part) => !isToReadAgain(part, result))),
     ...leftLine('Leave', others),
     ...leftLine('Spot first', spotFirst),
     ...settleFirst(openOf(parts, plans), unit),
@@ -79,14 +80,21 @@ function workText(
   parts: readonly PanelPlan[],
   plans: readonly PanelPlan[],
   unit: LengthUnit,
-  { survey, settings, work: { job, days } }: PlanResult,
+  result: PlanResult,
 ): Said {
-  const told = [
-    ...waysIn(settings.correction.correction).flatMap(([way, isSo]) => {
-      const of = parts.filter((part) => isWorked(part) && isSo(part));
+  const { survey, settings, work } = result;
+  const { job, days } = work;
+  const isAsked = (part: PanelPlan): boolean => isToReadAgain(part, result);
+  const [asked, sure] = [parts.filter(isAsked), parts.filter((part) => !isAsked(part))];
+  const waysOf = (some: readonly PanelPlan[]): readonly string[] =>
+    waysIn(settings.correction.correction).flatMap(([way, isSo]) => {
+      const of = some.filter((part) => isWorked(part) && isSo(part));
       return of.length === 0 ? [] : [`${namesOf(of)}${way}: ${taken(of, unit)}`];
-    }),
+    });
+  const told = [
+    ...waysOf(sure),
     ...spotsOnly(plans),
+    ...waysOf(asked).map((text) => `once read again, ${text}`),
   ];
   if (told.length === 0) return nothingWorked(plans.flatMap(leftOf));
   const hours = shown(jobHours(job.time, 0.5), 1);

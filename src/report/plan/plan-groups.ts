@@ -128,6 +128,7 @@ const SAID_ELSEWHERE: ReadonlySet<string> = new Set([
   'aim-out-of-reach',
   'as-elsewhere',
   'of-these-steps',
+  'tried-first',
   'local-defect',
 ]);
 

@@ -1,11 +1,13 @@
 /** Values that look keyed wrongly, points that show a 0 or are beyond the range, with a place to write the new reading: whoever stands at the car can settle them. */
 import type { LengthUnit } from '../../base/units.ts';
+import type { PanelPlan } from '../../correction/plan/plan.ts';
 import type { PanelSurvey } from '../../film/survey.ts';
+import type { PlanResult } from '../../tasks/plan/plan-vehicle.ts';
 import type { SurveyResult } from '../../tasks/survey/survey-vehicle.ts';
 import type { Block } from '../model.ts';
-import { overRangeTexts } from '../survey/range-lines.ts';
+import { isOverRange, overRangeTexts } from '../survey/range-lines.ts';
 import { READ_AGAIN_FIRST, slipTexts } from '../survey/slip-lines.ts';
-import { zeroTexts } from '../survey/zero-lines.ts';
+import { hasZero, zeroTexts } from '../survey/zero-lines.ts';
 import { BLANK } from './spot-first.ts';
 
 export const readAgainTicks = (
@@ -26,6 +28,17 @@ export const readAgainTicks = (
     'keyed wrongly? If it was, put it right and have the plan made anew',
   ),
 ];
+
+/** Whether its panel stands there: nothing of it is worked before. */
+export const isToReadAgain = (
+  { survey: { panel } }: PanelPlan,
+  { plan, leftOut }: Pick<PlanResult, 'plan' | 'leftOut'>,
+): boolean =>
+  plan.panels.some(
+    ({ survey }) =>
+      survey.panel.id === panel.id &&
+      (survey.keyingSlips.length > 0 || hasZero(survey, leftOut) || isOverRange(survey)),
+  );
 
 const ticks = (texts: readonly string[], note: string): readonly Block[] =>
   texts.length === 0

@@ -33,7 +33,7 @@ import { orderText } from './order-text.ts';
 import { panelTicks } from './panel-ticks.ts';
 import { openOf } from './plan-answer.ts';
 import { careWords } from './plan-blocks.ts';
-import { readAgainTicks } from './read-again-ticks.ts';
+import { isToReadAgain, readAgainTicks } from './read-again-ticks.ts';
 import { readMoreFirst } from './read-more-first.ts';
 import { spotFirst } from './spot-first.ts';
 import { combinationWords } from './step-words.ts';
@@ -81,7 +81,7 @@ export function workCardBlocks(
     gap,
     ...first,
     ...again,
-    ...readMoreFirst(worked),
+    ...readMoreFirst(worked.filter((part) => !isToReadAgain(part, result))),
     ...settleFirst(openOf(worked, asked), unit),
     ...keepOff,
     ...largeAssumptions(result.assumptions.filter(isSeenAtCar), unit),

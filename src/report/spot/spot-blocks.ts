@@ -2,7 +2,7 @@
 
 import { counted } from '../../base/counted.ts';
 import { type Remark, textIn } from '../../base/remark.ts';
-import { shown } from '../../base/rounding.ts';
+import { figure, shown } from '../../base/rounding.ts';
 import { thicknessText, unitName } from '../../base/sentence.ts';
 import type { LengthUnit } from '../../base/units.ts';
 import type { Rung, RungState } from '../../correction/spot/spot-ladder.ts';
@@ -71,7 +71,13 @@ const ladderBlocks = ({ ladder, settings }: SpotResult, options: PageOptions): r
 ];
 
 /** Told before what comes next. */
-const isCaution = ({ code }: Remark): boolean => code === 'spot-colour-repaint';
+const CAUTIONS: readonly string[] = [
+  'spot-colour-repaint',
+  'spot-place-short',
+  'spot-place-unknown',
+];
+
+const isCaution = ({ code }: Remark): boolean => CAUTIONS.includes(code);
 
 type Trials = Pick<SpotResult, 'trials' | 'nameOf'>;
 
@@ -136,7 +142,7 @@ function trialTable({ trials, nameOf }: Trials, unit: LengthUnit): Block {
       ),
       cell(um(removed?.resolvable)),
       cell(percent(trial.cleared)),
-      cell(trial.haze === null ? '–' : shown(trial.haze, 0)),
+      cell(trial.haze === null ? '–' : figure(trial.haze)),
     ]),
   };
 }
@@ -184,7 +190,7 @@ function ladderTable(
       { ...figures('before'), unit: `${unitName(unit)} a set` },
       figures(`now (${unitName(unit)} a set)`),
       figures('chance'),
-      column(''),
+      column('verdict'),
       ...(drawn ? [{ ...column(`○ before, · now (${unitName(unit)} a set)`), axis }] : []),
     ],
     rows: rungs.map((rung) => [

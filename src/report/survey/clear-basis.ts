@@ -24,7 +24,7 @@ import type { PageOptions } from '../page-options.ts';
 export function builtInBlock(
   read: readonly PanelSurvey[],
   { settings, assumptions }: SurveyResult,
-  { unit, verbose }: PageOptions,
+  { unit, verbose, onPaper = false }: PageOptions,
 ): readonly Block[] {
   // What is assumed of earlier work stands at the top of the page.
   const isWorkTold = assumptions.some(({ code }) => code === 'history');
@@ -41,12 +41,9 @@ export function builtInBlock(
   // The same figures of all parts together, in their order.
   const figures = (told[0] ?? []).flatMap((_, i) => told.flatMap((some) => some[i] ?? []));
   const where = verbose ? 'leastcut explain film.limits' : '-v: grounds';
-  return [
-    paragraph(
-      { text: `Built in (${where})`, short: 'Built in' },
-      joined([...new Set(figures)], '; ', '.'),
-    ),
-  ];
+  const label = 'Built in';
+  const text = onPaper && !verbose ? label : `${label} (${where})`;
+  return [paragraph({ text, short: label }, joined([...new Set(figures)], '; ', '.'))];
 }
 
 type Figure = {

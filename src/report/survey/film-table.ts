@@ -20,8 +20,10 @@ const LIMIT_WORDS: Readonly<Record<LimitCode, string>> = {
   'colour-at-spot': 'colour',
   'test-spot': 'spot 1st',
   'sound-panels': 'others',
+  'spot-depth': 'as tried',
   'near-line': 'line',
   place: 'place',
+  'as-compared': 'visit',
   'no-data': 'no data',
 };
 

@@ -1,4 +1,5 @@
 /** Why a panel is left alone, in the words in which panels are told from each other in the bay. */
+import { LEAST_TOLD } from '../../base/rounding.ts';
 import { needsUltrasound } from '../../film/condition/condition.ts';
 import type { LineComparison } from '../../film/condition/line-comparison.ts';
 import { wordThatTakes } from '../../film/condition/other-side.ts';
@@ -27,7 +28,16 @@ export function filmReason(survey: PanelSurvey): string {
     boundBy.code === 'colour-at-spot'
       ? [isColourElsewhere(survey) ? ELSEWHERE : REASONS[boundBy.code]]
       : [];
-  return [condition, ...words, ...colour].join(', ');
+  return [condition, ...words, ...colour, ...whyHeld(boundBy)].join(', ');
+}
+
+/** A spot that passed frees nothing where repaint gets nothing more: unsaid, it looks as if the spot had been missed. */
+function whyHeld({ ofRepaint, value }: PanelSurvey['boundBy']): readonly string[] {
+  if (ofRepaint === undefined || value >= LEAST_TOLD) return [];
+  const passed = 'no colour at its test spot';
+  return ofRepaint.cap < LEAST_TOLD
+    ? [`${passed}, but nothing may go from an original panel either`]
+    : [`${passed}, but all is gone that repaint gets`];
 }
 
 /** Whether a word beside the first is less than sure. */
@@ -60,7 +70,9 @@ const REASONS: Readonly<Record<Exclude<LimitCode, 'clear'>, string>> = {
   'colour-at-spot': 'colour on the pad at its test spot',
   'test-spot': 'test spot first',
   'sound-panels': 'too few sound panels',
+  'spot-depth': 'as deep as its test spot went',
   'near-line': 'not settled what it is',
   place: 'a place of it was worked deeper',
+  'as-compared': 'nothing more after the visit on record',
   'no-data': 'not known',
 };

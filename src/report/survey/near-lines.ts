@@ -48,7 +48,11 @@ function lineOf(part: PanelSurvey, helped: SurveyHelp, byWord?: Sentence): Sente
 }
 
 /** `11 % likely cut-back`. */
-function chanceText({ otherSide, isBeyond, condition, shownBy }: LineComparison): Sentence {
+function chanceText(line: LineComparison): Sentence {
+  const { otherSide, isBeyond, condition, shownBy, together, figure } = line;
+  if (together !== undefined) {
+    return says`${finePercent(otherSide)} likely ${condition} together: side ${um(figure)} over the other`;
+  }
   const shows = shownBy === undefined ? '' : `: if ${shownBy} shows the factory’s film`;
   return says`${finePercent(otherSide)} likely ${isBeyond ? 'not ' : ''}${condition}${shows}`;
 }

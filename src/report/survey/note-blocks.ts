@@ -63,13 +63,15 @@ export function filesTaken(assumptions: SurveyResult['assumptions']): readonly B
   return [paragraph('Readings', `${first.text}${also}`)];
 }
 
+export const GAUGE_WIDENED = 'gauge-widened';
+
 /** What a gauge is widened by that failed on its shims bears on every reading. */
 const failedGauge = (
   assumptions: SurveyResult['assumptions'],
   unit: LengthUnit,
 ): readonly Block[] =>
   assumptions
-    .filter(({ code }) => code === 'gauge-widened')
+    .filter(({ code }) => code === GAUGE_WIDENED)
     .map((one) =>
       notice(
         'Before any work',

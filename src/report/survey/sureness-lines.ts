@@ -25,6 +25,7 @@ const FIGURES: Readonly<Record<ComparedFigure, (figure: number) => Sentence>> = 
   'halves-apart': (figure) => says`its thinner and its thicker points ${um(figure)} apart`,
   'halves-gap': (figure) =>
     says`${um(figure)} between the nearest of its thinner and thicker points`,
+  'over-mirror': (figure) => says`its side ${um(figure)} over the other`,
 };
 
 /** `mean 107.1 µm (2.9 of it put back)`: what is known as taken stands in the figure. */
@@ -35,8 +36,11 @@ const figureText = ({ compared, figure, putBack }: LineComparison): Sentence =>
 
 /** `mean 110.3 µm; cut-back is under 106.4 µm, … (7.5 % that it is)`. */
 export function comparisonText(one: LineComparison): Sentence {
-  const { condition, side, isBeyond, otherSide, shownBy, ifHeld } = one;
+  const { condition, side, isBeyond, otherSide, shownBy, ifHeld, together } = one;
   const figure = figureText(one);
+  if (together !== undefined) {
+    return says`${figure}, beyond the ${um(one.line)} that sides painted alike differ by: painted again together, unless the factory did so (${chance(otherSide)} that it is ${condition})`;
+  }
   if (shownBy !== undefined && isBeyond) {
     return says`${figure}, ${side} ${lineText(one)}, unless ${shownBy} shows the factory’s film (${chance(otherSide)} that it does)`;
   }
@@ -64,6 +68,7 @@ export function doubtedComparison(one: LineComparison): Sentence {
   const { figure, condition, isBeyond, shownBy } = one;
   // The same of all panels that agree: it hangs on another one, not on their own figure.
   if (shownBy !== undefined && !isBeyond) return ifShown(one, shownBy);
+  if (one.together !== undefined) return comparisonText(one);
   if (one.standard === 0 || shownBy !== undefined || one.ifHeld !== undefined) {
     return comparisonText(one);
   }

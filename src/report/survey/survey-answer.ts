@@ -24,7 +24,7 @@ import { hasZero } from './zero-lines.ts';
 export function answerBlocks(
   surveyed: readonly PanelSurvey[],
   helped: SurveyHelp,
-  result: Pick<SurveyResult, 'leftOut'>,
+  result: Pick<SurveyResult, 'leftOut' | 'survey'>,
   unit: LengthUnit,
 ): readonly Block[] {
   const parts = surveyed
@@ -38,7 +38,7 @@ export function answerBlocks(
   const ways = groupBy(left, (part) => wayOf(part, helped));
   return [
     ...readAgainFirst(surveyed, result, unit),
-    paragraph('May go', worked.length === 0 ? nothingMore(open) : mayGo(worked, unit)),
+    paragraph('May go', worked.length === 0 ? nothingMore(open) : mayGo(worked, result, unit)),
     ...WAYS.flatMap((way) => line(way, leftAlone(ways.get(way) ?? [], helped))),
     ...settleFirst(open, unit),
     ...unreadLine(surveyed, unit),
@@ -105,12 +105,23 @@ function wayOf(part: PanelSurvey, helped: SurveyHelp): (typeof WAYS)[number] {
 }
 
 /** Limits that something other than a gain in figures does away with. */
-const CAN_PASS: readonly LimitCode[] = ['readings', 'covered', 'fresh-paint'];
+const CAN_PASS: readonly LimitCode[] = ['readings', 'covered', 'fresh-paint', 'spot-depth'];
 
 /** From the least to the most, and from which panels. */
-function mayGo(parts: readonly PanelSurvey[], unit: LengthUnit): string {
+function mayGo(
+  parts: readonly PanelSurvey[],
+  { survey }: Pick<SurveyResult, 'survey'>,
+  unit: LengthUnit,
+): string {
   const budgets = parts.map(({ budget }) => budget);
   const range = rangeShown(budgets, (one) => thicknessText(one, unit, 2), ' to ');
   const each = parts.length === 1 ? '' : ' each';
-  return `${range} ${unitName(unit)}${each}: ${partNames(parts)}`;
+  const read = survey.panels.filter(({ points }) => points.length > 0);
+  const isEach = read.flatMap(partsOf).every((part) => parts.includes(part));
+  const which =
+    isEach && read.length > MOST_NAMED ? `all ${read.length} panels read` : partNames(parts);
+  return `${range} ${unitName(unit)}${each}: ${which}`;
 }
+
+/** Where all that were read may be worked; more are counted. */
+const MOST_NAMED = 3;

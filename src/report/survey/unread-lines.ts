@@ -30,7 +30,9 @@ export function unreadLine(surveyed: readonly PanelSurvey[], unit: LengthUnit): 
 
 /** Whether it is repaint that may be worked one day, by what may go from the original panels: those not read count once they are. */
 const waitsForOthers = (survey: PanelSurvey): boolean =>
-  partsOf(survey).some(({ boundBy: { code } }) => code === 'test-spot' || code === 'sound-panels');
+  partsOf(survey).some(({ boundBy: { code } }) =>
+    ['test-spot', 'sound-panels', 'spot-depth'].includes(code),
+  );
 
 /** Of panels that were read in vain what that may mean, by name. */
 export function readInVain(surveyed: readonly PanelSurvey[], unit: LengthUnit): readonly Block[] {

@@ -1,7 +1,8 @@
 import { expect, test } from 'vitest';
+import { clearsLess } from '../../../src/report/quote/against-before.ts';
 import { choiceBlocks } from '../../../src/report/quote/quote-choices.ts';
 import { customerBlocks } from '../../../src/report/quote/quote-customer-blocks.ts';
-import { reversalTexts } from '../../../src/report/quote/quote-words.ts';
+
 import { quoteOf, readingsOf } from '../../tasks/quotes.ts';
 
 const result = quoteOf({
@@ -41,7 +42,8 @@ test('an aim that clears less since it leaves a panel says which', () => {
   if (before === undefined || last === undefined || first === undefined) throw new Error('no plan');
   const left = { ...first, steps: [], zones: [], local: [], verdict: 'leave' as const };
   const option = { ...last, expected: 0.5, plan: { ...last.plan, panels: [left, ...others] } };
-  expect(reversalTexts([{ ...before, expected: 0.8 }, option], ({ panel }) => panel.name)).toEqual([
+  const said = clearsLess([{ ...before, expected: 0.8 }, option], ({ panel }) => panel.name);
+  expect(said.map(({ text }) => text)).toEqual([
     'full clears less than correct here: it leaves bonnet as found, which correct works',
   ]);
 });
