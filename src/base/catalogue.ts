@@ -50,9 +50,19 @@ export const diagnosticCatalogue = {
     kind: 'settings',
     meaning: 'The prices of the shop make a sum that cannot be written down exactly.',
   },
+  'price-material': {
+    kind: 'settings',
+    meaning:
+      'The price list has a price for something that no job uses, so that nothing is ever charged for it.',
+  },
   'price-small': {
     kind: 'remark',
     meaning: 'An hour costs less than one unit of the currency: prices are in its least unit.',
+  },
+  'percent-small': {
+    kind: 'remark',
+    meaning:
+      'A rate of tax, a mark-up, a discount or a deposit is under one per cent, as 0.19 written for 19 is.',
   },
   'price-coin-large': {
     kind: 'remark',
@@ -363,6 +373,11 @@ export const diagnosticCatalogue = {
     kind: 'remark',
     meaning: 'Points are called alike before and after, and nothing says that they were marked.',
   },
+  'compare-nothing-shared': {
+    kind: 'remark',
+    meaning:
+      'The readings before and after have no panel in common, or no marked point: nothing of what came off can be told by them.',
+  },
   'plan-mismatch': { kind: 'data', meaning: 'The plan is of another vehicle than the readings.' },
   'worked-mismatch': {
     kind: 'data',
@@ -467,6 +482,10 @@ export const diagnosticCatalogue = {
     meaning: 'A panel asked for is not on the sheet, as its survey asks for nothing more there.',
   },
   'defect-unknown': { kind: 'data', meaning: 'A defect in the file is not one the tool knows.' },
+  'defect-graded-twice': {
+    kind: 'remark',
+    meaning: 'Two rows grade one defect of one panel differently; the worse counts.',
+  },
   'json-syntax': { kind: 'settings', meaning: 'A JSON file breaks the rules of JSON.' },
   'json-duplicate-key': { kind: 'settings', meaning: 'A JSON object holds the same key twice.' },
   'settings-unknown-key': {

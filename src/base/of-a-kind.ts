@@ -19,8 +19,15 @@ export function cutOfAKind(diagnostics: readonly Diagnostic[]): readonly Diagnos
 export const moreLike = ({ severity, code, at }: Diagnostic, count: number): Diagnostic => ({
   severity,
   code,
-  message: `and ${count} more of this kind`,
+  message: moreText(count),
   ...(at === undefined ? {} : { at: { file: at.file } }),
 });
+
+export const moreText = (count: number): string => `and ${count} more of this kind`;
+
+const MORE = /^and (\d+) more of this kind$/;
+
+/** How many there are of it: one, unless it is itself a count of others. */
+export const standsFor = ({ message }: Diagnostic): number => Number(MORE.exec(message)?.[1] ?? 1);
 
 const kindOf = ({ severity, code, at }: Diagnostic): string => [severity, code, at?.file].join(' ');

@@ -61,7 +61,7 @@ export const ownTables: readonly OwnTable[] = [
   },
   {
     called: 'a table of test spots',
-    columns: ['spot', 'panel', 'machine', 'pad', 'product'],
+    columns: ['spot', 'panel', 'machine', 'pad', 'product', 'sets'],
     ...{ commands: mostCommands, option: '--spots' },
   },
   { called: 'checks of a gauge', columns: ['shim_um', 'reading_um'], commands: ['gauge'] },

@@ -20,7 +20,7 @@ const tables: readonly { readonly called: string; readonly columns: string }[] =
     called: 'a quote',
     columns: `vehicle kind currency aim aimed_pct expected_pct spent_um left_um risk_prob time_p50_h time_p80_h days
       line_kind id name quantity unit price_minor per markup_pct tax_pct amount_minor line_tax_minor subtotal_minor
-      tax_minor total_minor`,
+      tax_minor total_minor notes notes_text`,
   },
   {
     called: 'a comparison',
@@ -67,8 +67,8 @@ const tables: readonly { readonly called: string; readonly columns: string }[] =
   {
     called: 'the summary of a batch',
     columns: `job seq command status exit vehicle template kind aims currency currency_digits least_total_minor
-      most_total_minor least_total most_total least_time_p50_h most_time_p80_h n_exclusions n_warnings
-      error_code error`,
+      most_total_minor least_total most_total aim aim_total_minor aim_total least_time_p50_h most_time_p80_h
+      n_exclusions n_warnings error_code error`,
   },
   {
     called: 'a list of what to buy',
@@ -81,7 +81,7 @@ const tables: readonly { readonly called: string; readonly columns: string }[] =
  * Columns that a table of readings, a list of jobs or anything else that people write may have as well. A table of
  * nothing but these is told to be nobody's.
  */
-const common = `vehicle panel zone point repeat substrate date file name id unit n note job command status kind days template
+const common = `vehicle panel zone point repeat substrate date file name id unit n note notes job command status kind days template
   attempt trainee score value source quantity machine pad product material shop currency clear_um
   reference_um shim_um shim_uncertainty_um check`;
 

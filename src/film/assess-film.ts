@@ -7,6 +7,7 @@ import { type CarContext, leastByFinish, possibleCut } from './car-context.ts';
 import { asMeant, type KeyingSlip, keyingQuestion, readAgain } from './condition/keying-slips.ts';
 import { mirrorNotes } from './condition/mirror-notes.ts';
 import { slipsOfCar } from './condition/panel-slips.ts';
+import { fewOfPaintNotes } from './few-of-paint-note.ts';
 import { gatherCar } from './gathered-car.ts';
 import type { GatheredPanel } from './gathered-panel.ts';
 import { withoutEdges } from './help/all-repainted.ts';
@@ -33,7 +34,7 @@ export function assessFilm(request: SurveyRequest): Survey {
   const baseline = usualBaseline(context.baseline);
   return {
     template: request.template,
-    panels: withoutEdges(withAfterTestSpot(panels, request.model)),
+    panels: withoutEdges(withAfterTestSpot(panels, request)),
     baseline: baseline?.value ?? null,
     baselineUncertain: baseline?.uncertain ?? null,
     baselineMakers:
@@ -44,6 +45,7 @@ export function assessFilm(request: SurveyRequest): Survey {
     spreadPrior: context.prior,
     notes: [
       ...thickBaselineNotes(context.baseline, request.model.conditions),
+      ...fewOfPaintNotes(context.baseline, gathered),
       ...putBackNote(gathered),
       ...layerNotes(request.readings, panels),
       ...mirrorNotes(panels, request.model.conditions),
@@ -86,7 +88,7 @@ function withoutSlips(
 
 /** What an earlier visit took beyond what might go, or of one place, is said of the panel, whatever it is. */
 function withOverruns(survey: PanelSurvey): PanelSurvey {
-  const notes = [...overrunNotes(survey.facts), ...placeNotes(survey.facts)];
+  const notes = [...overrunNotes(survey), ...placeNotes(survey.facts)];
   return notes.length === 0 ? survey : { ...survey, evidence: [...survey.evidence, ...notes] };
 }
 

@@ -18,12 +18,20 @@ export function unreadPanel(
   { baseline }: CarContext,
   model: FilmModel,
 ): PanelSurvey {
-  const { panel, points, otherPoints, overRange } = gathered;
+  const { panel, points, otherPoints, clearPoints, overRange } = gathered;
   // Under film or wrap a gauge shows that as well.
   const isBeyond = overRange.length > 0 && !facts.covered;
-  const read = { onFace: points.length > 0, offFace: otherPoints.length > 0 };
+  const read = {
+    onFace: points.length > 0,
+    offFace: otherPoints.length > 0,
+    clear: clearPoints.length > 0,
+  };
   const findings = byPrecedence([unreadFinding(panel, read), ...(facts.covered ? [COVERED] : [])]);
-  const outright = outrightLimits(facts, { points: 0, isFactoryFilm: false, unread: panel }, model);
+  const outright = outrightLimits(
+    facts,
+    { points: 0, isFactoryFilm: false, unread: panel, isReadByLayers: read.clear },
+    model,
+  );
   const { limits, budget, boundBy } = bounded(outright.map(inWords));
   return {
     panel,

@@ -11,6 +11,8 @@
  * most panels read like repaint to a third of them that read as factories paint. A panel with one point, or with filler
  * under any, is no witness of the others.
  *
+ * Panels that are stated to carry other layers than most (a roof in single stage) are compared with each other alike.
+ *
  * Fewer thin panels than that are cut back, or show that the others were painted over: both count (`paintedOver`).
  * A panel that lacks film to the others is held to these where too few agree (`heldToOthers`).
  *
@@ -34,8 +36,9 @@ import { baselineUncertainty } from './condition/compared-figures.ts';
 import type { HeldBeside } from './condition/judged-panel.ts';
 import { aboutItsCar, factoryFilm } from './factory-film.ts';
 import type { FilmModel, Finish, PanelFacts } from './film-model.ts';
-import type { GatheredPanel } from './gathered-panel.ts';
+import { type GatheredPanel, isRead } from './gathered-panel.ts';
 import { carByOthers, type HeldToOthers, heldToOthers, NONE_HELD } from './held-to-others.ts';
+import { byPaintKind, type PaintKind, paintKindOf } from './paint-kind.ts';
 import { type PaintedOver, paintedOver } from './painted-over.ts';
 import { agrees, doubtOfAgreement, doubtOfThickness, isRespray } from './panels-agree.ts';
 import { recordsOfMiddle } from './put-back.ts';
@@ -69,10 +72,40 @@ export type CarBaseline = {
   readonly heldToOthers: HeldToOthers;
   /** The film of the car by the others of a panel, by its id, where the panels do not make the baseline. */
   readonly byOthers: ReadonlyMap<string, Uncertain<'µm'>>;
+  /** Of panels stated to carry other layers than most do, where enough of them agree; absent where all carry the same. */
+  readonly otherPaint?: ReadonlyMap<PaintKind | null, CarBaseline>;
+  /** What too few panels carry to be compared with each other: they are compared with the others. */
+  readonly fewOfPaint?: readonly (PaintKind | null)[];
 };
 
 /** Null without a panel that could make it; `finish` is what factories would have painted, if it is not as the job says. */
 export function carBaseline(
+  gathered: readonly GatheredPanel[],
+  model: FilmModel,
+  finish?: Finish,
+): CarBaseline | null {
+  const [[, most], ...others] = byPaintKind(gathered.filter(isRead));
+  if (others.length === 0) return alikeBaseline(gathered, model, finish);
+  const baseline = alikeBaseline(most, model, finish);
+  if (baseline === null) return null;
+  const own = others.map(([kind, panels]) => [kind, alikeBaseline(panels, model)] as const);
+  const isOfPanels = (one: CarBaseline | null): one is CarBaseline =>
+    usualBaseline(one)?.from === 'panels';
+  return {
+    ...baseline,
+    otherPaint: new Map(own.flatMap(([kind, one]) => (isOfPanels(one) ? [[kind, one]] : []))),
+    fewOfPaint: own.flatMap(([kind, one]) => (isOfPanels(one) ? [] : [kind])),
+  };
+}
+
+/** By what the panel is stated to carry, where that is not what most do. */
+const ofPaint = (
+  car: CarBaseline | null,
+  { finish }: Pick<PanelFacts, 'finish'>,
+): CarBaseline | null => car?.otherPaint?.get(paintKindOf(finish)) ?? car;
+
+/** Of panels that carry as many layers. */
+function alikeBaseline(
   gathered: readonly GatheredPanel[],
   model: FilmModel,
   finish?: Finish,
@@ -205,17 +238,20 @@ function ofFactories(facts: PanelFacts, { layers }: FilmModel): Car['factories']
 type FactoriesBaseline = Baseline & { readonly uncertain: Uncertain<'µm'> };
 
 /** What a panel has its word by: its kind's, or the others'. */
-export const baselineFor = (
-  car: CarBaseline | null,
+export function baselineFor(
+  ofCar: CarBaseline | null,
   { panel, facts }: Pick<GatheredPanel, 'panel' | 'facts'>,
-): Pick<Baseline, 'value' | 'uncertain'> | null =>
-  car === null ? null : (car.heldToOthers.get(panel.id) ?? ofMost(car, facts.galvanised));
+): Pick<Baseline, 'value' | 'uncertain'> | null {
+  const car = ofPaint(ofCar, facts);
+  return car === null ? null : (car.heldToOthers.get(panel.id) ?? ofMost(car, facts.galvanised));
+}
 
 /** What it is held to besides, and the chance that this holds; null where that is nothing. */
 export function heldBeside(
-  car: CarBaseline | null,
+  ofCar: CarBaseline | null,
   { panel, facts }: Pick<GatheredPanel, 'panel' | 'facts'>,
 ): HeldBeside | null {
+  const car = ofPaint(ofCar, facts);
   if (car === null) return null;
   if (car.heldToOthers.has(panel.id)) {
     return { film: ofMost(car.factories, facts.galvanised).uncertain, chance: 1 };
@@ -229,13 +265,15 @@ export function heldBeside(
 }
 
 /** What the factory painted on a panel of a kind if the usual film of the car is repaint; null where it may not be. */
-export const paintedOverFor = (
-  car: CarBaseline | null,
-  { galvanised }: GatheredPanel['facts'],
-): (Pick<PaintedOver, 'chance' | 'shownBy'> & { readonly film: Uncertain<'µm'> }) | null =>
-  car === null || car.paintedOver === null
+export function paintedOverFor(
+  ofCar: CarBaseline | null,
+  facts: GatheredPanel['facts'],
+): (Pick<PaintedOver, 'chance' | 'shownBy'> & { readonly film: Uncertain<'µm'> }) | null {
+  const car = ofPaint(ofCar, facts);
+  return car === null || car.paintedOver === null
     ? null
-    : { ...car.paintedOver, film: ofMost(car.paintedOver, galvanised) };
+    : { ...car.paintedOver, film: ofMost(car.paintedOver, facts.galvanised) };
+}
 
 /** What factories paint on the kind that most of those are of. */
 export const usualOfFactories = ({ factories, mostGalvanised }: CarBaseline): Micrometres =>

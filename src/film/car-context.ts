@@ -1,8 +1,10 @@
 /** What the panels of a car say of one another: the baseline, and how much film varies over a panel. */
 import { groupBy } from '../base/group-by.ts';
+import type { Uncertain } from '../base/uncertainty.ts';
 import { type Micrometres, micrometres } from '../base/units.ts';
+import { mayWitness } from './baseline-makers.ts';
 import { baselineFor, type CarBaseline, carBaseline, isSameBaseline } from './car-baseline.ts';
-import { type Finding, isFactoryFilm } from './condition/condition.ts';
+import { type Finding, isFactoryFilm, isStatedRepaint } from './condition/condition.ts';
 import { filmFindings } from './condition/film-findings.ts';
 import type { JudgedAlike } from './condition/judged-panel.ts';
 import { keyingSlips } from './condition/keying-slips.ts';
@@ -17,13 +19,16 @@ import {
   partOfPanel,
   thicknesses,
 } from './gathered-panel.ts';
-import type { GaugeScatter } from './help/panel-uncertainty.ts';
+import { type GaugeScatter, panelMeanUncertainty } from './help/panel-uncertainty.ts';
 import { clearElsewhere } from './limits/clear-of-car.ts';
 import { measuredClear } from './limits/measured-clear.ts';
+import { type PaintedSides, paintedTogether } from './painted-together.ts';
 import { displayStep, type PanelPoint, pooledRepeatability } from './panel-points.ts';
 import { putBack } from './put-back.ts';
+import type { SideWord } from './side-groups.ts';
 import {
   leastPointVariance,
+  moderatedSpread,
   type OwnSpread,
   ownSpread,
   pooledSpread,
@@ -46,9 +51,35 @@ export type CarContext = {
   /** Panels in two zones. */
   readonly zones: ReadonlyMap<string, Zones>;
   readonly prior: SpreadPrior;
+  /** Panels that may have been painted again with their side. */
+  readonly paintedSides: PaintedSides;
   /** The clear of the car as it was read on original panels, by their finish. */
   readonly readClear: ReadonlyMap<Finish, ClearElsewhere>;
 };
+
+/** What a panel of a side is held to be by its total; nothing of one that says nothing of its paint. */
+function sideWord(panel: GatheredPanel, car: CarBaseline | null, model: FilmModel): SideWord {
+  if (isStatedRepaint(panel.facts)) return 'repaint';
+  if (!isRead(panel) || panel.facts.covered) return null;
+  if (!hasFactoryTotal(panel, car, model)) return 'repaint';
+  return mayWitness(panel) && keyingSlips(panel.points).length === 0 ? 'factory' : null;
+}
+
+/** The gauge's own error, which the panels of a car share, left out. */
+const meanOf = (
+  { points, statistics }: GatheredFilm,
+  { prior, leastVariance, scatter }: Pick<CarContext, 'prior' | 'leastVariance' | 'scatter'>,
+  { measurement }: FilmModel,
+): Uncertain<'µm'> =>
+  panelMeanUncertainty(
+    {
+      mean: statistics.mean,
+      points,
+      spread: moderatedSpread(panelSpread(points, leastVariance, measurement), prior),
+      calibration: micrometres(0),
+    },
+    scatter,
+  );
 
 type Witness = { readonly mean: Micrometres; readonly spread: OwnSpread };
 
@@ -82,6 +113,7 @@ export function carContext(
   const { zones, zoneSpread } = zonesOf(gathered, pooled, baseline, model);
   const pool = without(pooled, (id) => zones.has(id));
   const scatter = { repeatability, step, curvature: model.measurement.curvature };
+  const prior = poolPrior(pool, model);
   return {
     baseline,
     byFinish: gathered.some((panel) => isRead(panel) && panel.facts.finish === 'unknown')
@@ -92,7 +124,18 @@ export function carContext(
     scatter,
     pool,
     zones,
-    prior: poolPrior(pool, model),
+    prior,
+    paintedSides: paintedTogether(
+      gathered,
+      {
+        wordOf: (panel) =>
+          slipped.has(panel.panel.id) || zones.has(panel.panel.id)
+            ? null
+            : sideWord(panel, baseline, model),
+        meanOf: (panel) => meanOf(panel, { prior, leastVariance, scatter }, model),
+      },
+      model,
+    ),
     readClear: clearByFinish(
       factory.filter((one) => !zones.has(one.panel.id) && isOriginal(one, baseline, model)),
       leastVariance,

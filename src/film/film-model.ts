@@ -197,14 +197,31 @@ export type Overrun = {
   readonly surely: boolean;
 };
 
-/** A spot at a deep defect, planned for a visit: what it was to take beyond what the panel lost. Nobody read its place. */
+/** A spot at a deep defect, planned for a visit: what it was to take beyond what the panel lost. */
 export type PlaceWorked = {
   readonly date: string | null;
   /** Id of the kind of defect. */
   readonly defect: string;
+  /** The name of the point at which it is read. */
+  readonly point: string;
   readonly median: Micrometres;
   /** Most of it, in 95 cases of 100. */
   readonly high: Micrometres;
+  /** What a reading since, or readings before and after, say of it, as on record; absent where none do. */
+  readonly measured?: { readonly value: Micrometres; readonly standardError: Micrometres };
+  /** What is held of it by all that was read there; absent where nobody did. */
+  readonly taken?: Pick<RecordedRemoval, 'mean' | 'sd'>;
+};
+
+/** What might still go after a visit, by all that was read and planned, and the later readings that it was told of. */
+export type LeftAfterVisit = {
+  /** Without one, of readings that are compared just now. */
+  readonly date: string | null;
+  readonly most: Micrometres;
+  /** Of a panel in two zones, by the names of these. */
+  readonly zones?: Readonly<Record<string, Micrometres>>;
+  readonly points: number;
+  readonly mean: Micrometres;
 };
 
 /** Film that visits on record took, all together. */
@@ -219,6 +236,8 @@ export type RecordedRemoval = {
   readonly gains?: readonly { readonly date: string | null; readonly by: Micrometres }[];
   /** Places of it that were worked deeper, by so much more. */
   readonly places?: readonly PlaceWorked[];
+  /** What might still go after each visit, where it is known. */
+  readonly left?: readonly LeftAfterVisit[];
   /** The part of it that is gone all over the panel, where patches of test spots lost some; else all of it. */
   readonly allOver?: Pick<RecordedRemoval, 'mean' | 'sd'>;
   /** Test spots of this visit that left colour on the pad which the paint is not known to give. */
@@ -228,6 +247,8 @@ export type RecordedRemoval = {
 /** What the job says of a panel beyond its readings. */
 export type PanelFacts = {
   readonly finish: Finish;
+  /** Whether that is stated of the panel itself, whatever it was painted with last; absent where it is the car's. */
+  readonly isOwnFinish?: boolean;
   /** Film taken off before, apart from what is on record, where it is known. */
   readonly taken: Micrometres | null;
   /** What that may be off by, as an SD: 0 where it is stated without. */
@@ -248,6 +269,8 @@ export type PanelFacts = {
   readonly colourOfCar?: readonly string[];
   /** Test spots on it that left no colour where a finish without a clear is stated. */
   readonly clearShownAt?: readonly string[];
+  /** A visit on record whose later readings these are, and nothing more: no more may go than was left then. */
+  readonly heldTo?: LeftAfterVisit;
 };
 
 export type LimitPolicy = 'standard' | 'strict';

@@ -4,6 +4,7 @@ import { type Micrometres, micrometres, scale } from '../base/units.ts';
 import { needsUltrasound } from './condition/condition.ts';
 import { notReadSince, type OverRangePoint } from './condition/over-range.ts';
 import type { PanelFacts } from './film-model.ts';
+import { heldToVisit } from './limits/left-after-visit.ts';
 import { isClearLayer } from './limits/measured-clear.ts';
 import { gatherPoints, type PanelPoint } from './panel-points.ts';
 import type { Reading } from './reading.ts';
@@ -44,7 +45,7 @@ export function gatherPanel(
   const points = thoseOf(all, ({ place }) => place === 'face');
   return {
     panel,
-    facts: facts.galvanised === galvanised ? facts : { ...facts, galvanised },
+    facts: heldToVisit(facts.galvanised === galvanised ? facts : { ...facts, galvanised }, points),
     points,
     otherPoints: points === all ? [] : all.filter(({ place }) => place !== 'face'),
     overRange:

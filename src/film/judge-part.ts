@@ -64,6 +64,7 @@ export function judgePart(
     baseline: baseline?.uncertain ?? null,
     beside: heldBeside(context.baseline, gathered),
     ifPaintedOver: paintedOverFor(context.baseline, facts),
+    together: context.paintedSides.get(gathered.panel.id),
   };
   const tests = sideTests(judged, against, model);
   return {

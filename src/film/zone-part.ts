@@ -9,6 +9,7 @@ import {
   partOfPanel,
   thicknesses,
 } from './gathered-panel.ts';
+import { heldInZone } from './limits/left-after-visit.ts';
 import type { PanelPoint } from './panel-points.ts';
 import { putBack } from './put-back.ts';
 import type { ZoneName } from './survey.ts';
@@ -19,7 +20,8 @@ export function zonePart(
   zone: ZoneName,
   car: CarBaseline | null,
 ): GatheredFilm {
-  const part = partOfPanel(panel, zones[zone]);
+  const whole = partOfPanel(panel, zones[zone]);
+  const part = { ...whole, facts: heldInZone(whole.facts, zone) };
   if (zone === 'thinner') return part;
   const [low, high] = [filmOf(zones.thinner), filmOf(zones.thicker)];
   return isOdd(panel, { low, high }, car) ? { ...part, overRest: micrometres(high - low) } : part;

@@ -7,6 +7,7 @@ import {
   type Diagnostic,
   error,
   found,
+  hasErrors,
   type Outcome,
   type Place,
   refused,
@@ -24,20 +25,26 @@ export type ListedJob = {
   readonly cells: ReadonlyMap<string, readonly ListCell[]>;
 };
 
+type JsonColumns = {
+  readonly columns: readonly string[];
+  readonly needed: readonly string[];
+  readonly several: readonly string[];
+  /** What is said of a key that is no column, as of a column of a table. */
+  readonly unknown: (key: string, at: Place) => Diagnostic;
+};
+
 export function readBatchListJson(
   file: string,
   json: string,
-  columns: {
-    readonly columns: readonly string[];
-    readonly needed: readonly string[];
-    readonly several: readonly string[];
-  },
+  columns: JsonColumns,
 ): Outcome<readonly ListedJob[]> {
   const { value: document, diagnostics } = parseJson(file, json);
   if (document === undefined) return { diagnostics };
   const { placeOf } = document;
   const other = otherKind(document);
   if (other !== undefined) return refused(other);
+  const unknown = unknownKeys(document, columns);
+  if (hasErrors(unknown)) return refused(...unknown);
   const checked = validate(listSchema(columns), document);
   if (checked.value === undefined) return { diagnostics: checked.diagnostics };
   const jobs = checked.value.map((typed, i): ListedJob => {
@@ -49,7 +56,22 @@ export function readBatchListJson(
     });
     return { at: placeOf([i]), cells: new Map(cells) };
   });
-  return found(jobs, checked.diagnostics);
+  return found(jobs, [...checked.diagnostics, ...unknown]);
+}
+
+/** Each where it stands first. */
+function unknownKeys(
+  { value, placeOf }: JsonDocument,
+  { columns, unknown }: JsonColumns,
+): readonly Diagnostic[] {
+  const first = new Map<string, number>();
+  for (const [i, job] of (Array.isArray(value) ? value : []).entries()) {
+    if (typeof job !== 'object' || job === null) continue;
+    for (const key of Object.keys(job)) if (!first.has(key)) first.set(key, i);
+  }
+  return [...first].flatMap(([key, i]) =>
+    columns.includes(key) || key === '__proto__' ? [] : [unknown(key, placeOf([i, key], 'key'))],
+  );
 }
 
 /** A settings file or a record of ours, which is no list. */
@@ -63,11 +85,12 @@ function otherKind({ value, placeOf }: JsonDocument): Diagnostic | undefined {
 
 type Typed = Readonly<Record<string, string | number | readonly string[]>>;
 
-const listSchema = ({ columns, needed, several }: Parameters<typeof readBatchListJson>[2]) => {
+/** Keys of the shop's own are left out. */
+const listSchema = ({ columns, needed, several }: JsonColumns) => {
   const plain = z.union([text, z.number()]);
   const entries = columns.map((key) => {
     const value = several.includes(key) ? z.union([text, z.array(text).min(1)]) : plain;
     return [key, needed.includes(key) ? value : value.optional()] as const;
   });
-  return z.array(z.strictObject(Object.fromEntries(entries)));
+  return z.array(z.object(Object.fromEntries(entries)));
 };

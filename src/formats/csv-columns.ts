@@ -100,7 +100,10 @@ const testSpotColumns: readonly CsvColumn[] = [
   column('machine', 'The machine, by its id.', required),
   column('pad', 'The pad, by its id.', required),
   column('product', 'The product, by its id.', required),
-  column('sets', 'How many sets were worked; one where it is empty.', count(1, 9)),
+  column('sets', 'How many sets were worked; a row of each spot says it at least.', {
+    ...required,
+    ...count(1, 9),
+  }),
   column('mark', 'Which marked point of the spot this row is of.'),
   column('before_um', 'What the mark read before.', film),
   column('after_um', 'What the mark read after.', film),

@@ -3,12 +3,13 @@
  * was measured then. A difference of two means may come out under 0 and is kept as it is: what a panel
  * has lost in all is the sum over the visits, at least 0, and its variance the sum of theirs. A panel that
  * carries two films lost what the zone lost that lost most. What might go before that work stands beside it, so that
- * a loss beyond it is not forgotten; so does film that came on by as much as paint adds; so do places that a plan worked deeper than the panel, which
- * nobody read; so do the test spots of the visit, what they took and whether colour came off.
+ * a loss beyond it is not forgotten; so does film that came on by as much as paint adds; so do places that a plan worked deeper than the panel, and what
+ * was read there since; so do the test spots of the visit, what they took and whether colour came off.
  */
 import * as z from 'zod';
 import { micrometres } from '../base/units.ts';
 import type { Overrun, PlaceWorked, RecordedRemoval } from '../film/film-model.ts';
+import { withPoints } from '../film/place-note.ts';
 import { asQuantity, given } from './json/given.ts';
 import {
   between,
@@ -40,6 +41,8 @@ const takenShape = {
   points: z.array(pointSchema).optional(),
 };
 
+const leftShape = { left_um: z.number().min(0).max(100).optional() };
+
 const markSchema = z.strictObject({ mark: text, before_um: readingUm, after_um: readingUm });
 
 /** A test spot: its trial, as its file told it, and what that took. */
@@ -56,12 +59,14 @@ const spotSchema = z.strictObject({
   taken_sd_um: between(0, 20),
 });
 
-/** A spot at a deep defect, as its plan had it: beyond what the panel lost. */
+/** A spot at a deep defect, as its plan had it, and as it was read since: beyond what the panel lost. */
 const placeSchema = z.strictObject({
   panel: identifier,
   defect: identifier,
   median_um: between(0, 200),
   high_um: between(0, 2000),
+  taken_um: between(-200, 200).optional(),
+  taken_sd_um: between(0, 200).optional(),
 });
 
 const visitSchema = z.strictObject({
@@ -71,8 +76,13 @@ const visitSchema = z.strictObject({
       panel: identifier,
       ...takenShape,
       gained_um: z.number().min(0).max(2000).optional(),
+      ...leftShape,
+      left_points: wholeBetween(1, 1000).optional(),
+      left_mean_um: readingUm.optional(),
       zones: z
-        .array(z.strictObject({ zone: z.enum(['thinner', 'thicker']), ...takenShape }))
+        .array(
+          z.strictObject({ zone: z.enum(['thinner', 'thicker']), ...takenShape, ...leftShape }),
+        )
         .optional(),
     }),
   ),
@@ -129,10 +139,15 @@ export const filmRecordOf = (file: KnownVisits): FilmRecord => ({
   panels: file.visits.flatMap((visit, i) => [
     ...visit.panels.map((panel, j) => ({
       panel: panel.panel,
-      taken: { ...mostTaken(panel), ...overrunOf(visit.date, panel), ...gainOf(visit.date, panel) },
+      taken: {
+        ...mostTaken(panel),
+        ...overrunOf(visit.date, panel),
+        ...gainOf(visit.date, panel),
+        ...leftOf(visit.date, panel),
+      },
       path: ['visits', i, 'panels', j],
     })),
-    ...(visit.places ?? []).map((place, j) => ({
+    ...withPoints(visit.places ?? []).map((place, j) => ({
       panel: place.panel,
       taken: { ...NOTHING_MEASURED, places: [placeOf(visit.date, place)] },
       path: ['visits', i, 'places', j],
@@ -155,14 +170,22 @@ export const readFilmRecord = settingsReader(filmRecordSchema, filmRecordOf);
 
 const NOTHING_MEASURED = { mean: micrometres(0), sd: micrometres(0) };
 
+type NamedPlace = WrittenPlace & { readonly point: string };
+
 const placeOf = (
   date: string | null,
-  { defect, median_um, high_um }: WrittenPlace,
+  { defect, point, median_um, high_um, taken_um, taken_sd_um = 0 }: NamedPlace,
 ): PlaceWorked => ({
   date,
   defect,
+  point,
   median: micrometres(median_um),
   high: micrometres(high_um),
+  ...(taken_um === undefined
+    ? {}
+    : {
+        measured: { value: micrometres(taken_um), standardError: micrometres(taken_sd_um) },
+      }),
 });
 
 function mostTaken({ zones = [], ...panel }: FilmRecordVisit['panels'][number]): RecordedRemoval {
@@ -181,6 +204,29 @@ const gainOf = (
   gained_um === undefined || gained_um === 0
     ? {}
     : { gains: [{ date, by: micrometres(gained_um) }] };
+
+/** Of readings that nobody knows again it says nothing. */
+const leftOf = (
+  date: string | null,
+  { left_um, left_points, left_mean_um, zones = [] }: FilmRecordVisit['panels'][number],
+): Pick<RecordedRemoval, 'left'> =>
+  left_um === undefined || left_points === undefined || left_mean_um === undefined
+    ? {}
+    : {
+        left: [
+          {
+            date,
+            most: micrometres(left_um),
+            zones: Object.fromEntries(
+              zones.flatMap(({ zone, left_um: left }) =>
+                left === undefined ? [] : [[zone, micrometres(left)]],
+              ),
+            ),
+            points: left_points,
+            mean: micrometres(left_mean_um),
+          },
+        ],
+      };
 
 /** Of a panel in zones, what is told of the first that surely lost more than might go from it, else perhaps. */
 function overrunOf(

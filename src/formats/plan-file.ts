@@ -5,9 +5,11 @@
 import * as z from 'zod';
 import { type Diagnostic, error } from '../base/diagnostics.ts';
 import { Z_95 } from '../base/stats/normal.ts';
+import { sum } from '../base/sum.ts';
 import { type Micrometres, micrometres, minutes } from '../base/units.ts';
 import type { Verdict } from '../correction/plan/plan.ts';
 import type { ExpectedRemoval } from '../film/limits/removal-risk.ts';
+import { withPoints } from '../film/place-note.ts';
 import type { ZoneName } from '../film/survey.ts';
 import { dayFaults } from '../work/day-order.ts';
 import { stageRules } from './data/stage-rules.ts';
@@ -49,6 +51,10 @@ export type ForetoldPanel = {
 /** A place to be worked deeper than its panel. */
 export type PlannedPlace = {
   readonly defect: string;
+  /** The name of the point at which it is read. */
+  readonly point: string;
+  /** Null in a plan that does not say them. */
+  readonly sets: number | null;
   /** What the spot was to take there beyond the panel's own steps, and at most, in 95 cases of 100. */
   readonly median: Micrometres;
   readonly high: Micrometres;
@@ -114,7 +120,7 @@ const localList = z
   .array(
     z.object({
       defect: identifier,
-      steps: z.array(z.unknown()),
+      steps: z.array(z.object({ sets: z.int().min(1).optional() })),
       removal_um: z.object({ median: um, high: um }),
       at_place: z.object({ removal_um: um, budget_um: um }).nullable().optional(),
     }),
@@ -237,19 +243,19 @@ const toPlanFile = (plan: WrittenPlan): PlanFile => ({
   }),
 });
 
-const placesOf = ({ local = [] }: WrittenPanel): readonly PlannedPlace[] =>
-  local.flatMap(({ defect, steps, removal_um: { median, high }, at_place: place }) =>
-    steps.length === 0
-      ? []
-      : [
-          {
-            defect,
-            median: micrometres(median),
-            high: micrometres(high),
-            budget: asQuantity(micrometres, place?.budget_um) ?? null,
-            inAll: asQuantity(micrometres, place?.removal_um) ?? null,
-          },
-        ],
+const placesOf = ({ panel, local = [] }: WrittenPanel): readonly PlannedPlace[] =>
+  withPoints(local.filter(({ steps }) => steps.length > 0).map((spot) => ({ ...spot, panel }))).map(
+    ({ defect, point, steps, removal_um: { median, high }, at_place: place }) => ({
+      defect,
+      point,
+      sets: steps.every(({ sets }) => sets !== undefined)
+        ? sum(steps.map(({ sets = 0 }) => sets))
+        : null,
+      median: micrometres(median),
+      high: micrometres(high),
+      budget: asQuantity(micrometres, place?.budget_um) ?? null,
+      inAll: asQuantity(micrometres, place?.removal_um) ?? null,
+    }),
   );
 
 function recordedBefore({ panel, facts }: WrittenPanel, i: number): readonly RecordedBefore[] {

@@ -1,6 +1,6 @@
 import { expect, test } from 'vitest';
 import { type Diagnostic, error, warning } from '../../src/base/diagnostics.ts';
-import { cutOfAKind, moreLike, mostTold } from '../../src/base/of-a-kind.ts';
+import { cutOfAKind, moreLike, mostTold, standsFor } from '../../src/base/of-a-kind.ts';
 
 const faults = (count: number, file = 'a.csv'): readonly Diagnostic[] =>
   Array.from({ length: count }, (_, i) =>
@@ -33,4 +33,9 @@ test('more of a fault that is of no file is of none', () => {
   expect(moreLike(error('cell-invalid', 'a fault'), 3)).toEqual(
     error('cell-invalid', 'and 3 more of this kind'),
   );
+});
+
+test('a count of others stands for as many, and anything else for itself', () => {
+  const one = { severity: 'warning', code: 'reading-doubted', message: 'a reading of 0' } as const;
+  expect([standsFor(one), standsFor(moreLike(one, 70))]).toEqual([1, 70]);
 });

@@ -48,7 +48,7 @@ test('a table of ours is known by the columns that it needs', () => {
   for (const columns of needed) expect(ownTable(['note', ...columns])?.columns).toEqual(columns);
   expect(ownTable([' Job ', 'Readings', 'Aim'])?.called).toBe('a list of jobs');
   // A table of test spots may name a defect as well, and one of defects needs no more.
-  expect(ownTable(['spot', 'panel', 'defect', 'machine', 'pad', 'product'])?.called).toBe(
+  expect(ownTable(['spot', 'panel', 'defect', 'machine', 'pad', 'product', 'sets'])?.called).toBe(
     'a table of test spots',
   );
   expect(ownTable(['Panel', 'Point', 'Reading'])).toBeUndefined();

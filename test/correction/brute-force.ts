@@ -17,6 +17,8 @@ export type Tool = {
   readonly padStages: readonly string[];
   readonly productStages: readonly string[];
   readonly minutesPerSquareMetre: number;
+  /** Whether a test spot on this paint proved it. */
+  readonly tried?: boolean;
 };
 export type Move = { readonly tool: Tool; readonly sets: number };
 export type Rules = {
@@ -28,6 +30,8 @@ export type Rules = {
   readonly area: number;
   readonly correctionOf: (median: number) => number;
   readonly meanOf: (median: number) => number;
+  /** What moves take in nine cases of ten at most; asked where tools were tried. */
+  readonly mostOf?: (moves: readonly Move[]) => number;
 };
 
 export const takes = (moves: readonly Move[]): number => {
@@ -154,7 +158,10 @@ const lowest = (
     return left.filter((moves) => measure(moves) === least);
   }, some);
 
-/** All that the documented order puts first but for time and name, and the one it puts first. */
+/**
+ * All that the documented order puts first but for time and name, and the one it puts first: where that was not tried,
+ * the first of those that were and take no more.
+ */
 export function equalsByHand(
   all: readonly (readonly Move[])[],
   tools: readonly Tool[],
@@ -164,9 +171,22 @@ export function equalsByHand(
   const kept = all.filter((moves) => takes(moves) <= rules.budget);
   const least = Math.min(...kept.map(shortfall));
   const near = kept.filter((moves) => shortfall(moves) <= least + 0.01);
-  const equals = lowest(near, strength, bin);
-  const [best] = [...lowest(equals, minutes)].sort((a, b) => (nameOf(a) < nameOf(b) ? -1 : 1));
-  return best === undefined ? undefined : { best, equals };
+  const first = (some: readonly (readonly Move[])[]) => {
+    const equals = lowest(some, strength, bin);
+    const [best] = [...lowest(equals, minutes)].sort((a, b) => (nameOf(a) < nameOf(b) ? -1 : 1));
+    return best === undefined ? undefined : { best, equals };
+  };
+  const found = first(near);
+  const { mostOf } = rules;
+  if (found === undefined || mostOf === undefined) return found;
+  const { best } = found;
+  const order = inOrderOfCare(tools);
+  const isTried = (moves: readonly Move[]): boolean => order[strength(moves)]?.tried === true;
+  if (isTried(best)) return found;
+  const tried = near.filter(
+    (moves) => isTried(moves) && takes(moves) <= takes(best) && mostOf(moves) <= mostOf(best),
+  );
+  return first(tried) ?? found;
 }
 
 /** Every sequence that technique allows. */

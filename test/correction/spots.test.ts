@@ -85,6 +85,7 @@ describe('what the gauge says of a trial', () => {
       foretold: 2 * combination('da/foam-medium/medium').perSet,
       removed: { value: 2, standardError: film?.standardError },
       cleared: null,
+      haze: null,
     });
   });
 });

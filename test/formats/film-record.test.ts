@@ -42,7 +42,12 @@ describe('a film record', () => {
       taken: {
         mean: 0,
         sd: 0,
-        places: [{ date: '2026-03-31', defect: 'deep-scratches', median: 4.2, high: 9.8 }],
+        places: [
+          {
+            ...{ date: '2026-03-31', defect: 'deep-scratches', point: 'deep scratches 1' },
+            ...{ median: 4.2, high: 9.8 },
+          },
+        ],
       },
       path: ['visits', 1, 'places', 0],
     });

@@ -25,6 +25,7 @@ const tables: Partial<
   'test-spots': {
     row: {
       ...{ spot: 'A', panel: 'bonnet', machine: 'da', pad: 'foam-soft', product: 'fine' },
+      sets: '1',
       ...{ mark: '1', before_um: '110', after_um: '109' },
     },
     read: (file) => readSpotsFile(file, largest),
@@ -47,11 +48,12 @@ const tables: Partial<
   },
 };
 
-const isRead = (kind: CsvKind, more: Record<string, string>): boolean => {
-  const { row = {}, read } = tables[kind] ?? {};
-  const cells = { ...row, ...more };
+const isRead = (kind: CsvKind, more: Record<string, string>): boolean =>
+  isRowRead(kind, { ...tables[kind]?.row, ...more });
+
+const isRowRead = (kind: CsvKind, cells: Record<string, string>): boolean => {
   const text = `${Object.keys(cells).join(',')}\n${Object.values(cells).join(',')}\n`;
-  const outcome = read?.({ name: 'table.csv', bytes: new TextEncoder().encode(text) });
+  const outcome = tables[kind]?.read({ name: 'table.csv', bytes: new TextEncoder().encode(text) });
   return outcome?.value !== undefined && !hasErrors(outcome.diagnostics);
 };
 
@@ -72,5 +74,17 @@ describe('what is published of a column', () => {
     expect(isRead(kind, { [name]: `${most}` })).toBe(true);
     expect(isRead(kind, { [name]: `${most + 1}` })).toBe(false);
     expect(isRead(kind, { [name]: `${least - 1}` })).toBe(false);
+  });
+
+  test('of test spots is needed where that says so: a table without it is refused, and read without all others', () => {
+    const row = tables['test-spots']?.row ?? {};
+    const columns = csvTables.find(({ kind }) => kind === 'test-spots')?.columns ?? [];
+    const needed = columns.flatMap(({ name, required }) => (required ? [name] : []));
+    const isReadWith = (names: readonly string[]): boolean =>
+      isRowRead('test-spots', Object.fromEntries(names.map((name) => [name, row[name] ?? ''])));
+    expect(needed).toContain('sets');
+    expect(isReadWith(needed)).toBe(true);
+    for (const left of needed)
+      expect(isReadWith(needed.filter((name) => name !== left)), left).toBe(false);
   });
 });

@@ -19,7 +19,7 @@ type Path = readonly (string | number)[];
 /** What no JSON Schema can say: it compares values, or knows the calendar. */
 const BEYOND_A_SCHEMA = [
   / again$/,
-  /which no job uses$/,
+  /and the order leaves it out$/,
   / is counted in /,
   /not among the \w+ of this shop$/,
   /digits after the point$/,

@@ -70,7 +70,7 @@ test('a picture is in the folder only if a command draws it', () => {
 
 describe('a screen as a picture', () => {
   test('has every sign at its column, wide ones taking two', () => {
-    expect(runsOf('\u001b[1mroof\u001b[22m   車体 ±  \u001b[34mclear\u001b[39m')).toEqual([
+    expect(runsOf('\u001b[1mroof\u001b[22m   車体 ±  \u001b[94mclear\u001b[39m')).toEqual([
       { column: 0, text: 'roof', look: 'strong' },
       { column: 7, text: '車体 ±', look: 'plain' },
       { column: 15, text: 'clear', look: 'binding' },

@@ -15,7 +15,7 @@ export type Run = {
 const LOOKS: Readonly<Record<string, Run['look']>> = {
   '1': 'strong',
   '2': 'quiet',
-  '34': 'binding',
+  '94': 'binding',
 };
 
 /** What begins a mark of colour (ECMA-48, SGR): a number and `m` follow. */

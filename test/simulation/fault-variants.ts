@@ -55,6 +55,15 @@ const oneReading =
     return changed(readings, ({ thickness }, i) => (i === at ? change(thickness) : thickness));
   };
 
+/** The values of each panel, in an order that is drawn. */
+const inAnotherOrder: FaultVariant['spoil'] = (readings, random) =>
+  panelsOf(readings).flatMap((panel) => {
+    const own = readings.filter((one) => one.panel === panel);
+    const order = own.map(({ thickness }) => ({ thickness, by: random() }));
+    order.sort((one, other) => one.by - other.by);
+    return changed(own, (_, i) => order[i]?.thickness ?? 0);
+  });
+
 const [MIL, MILLIMETRE, INCH] = [25.4, 1000, 25_400];
 
 export const faultVariants: readonly FaultVariant[] = [
@@ -191,14 +200,16 @@ export const faultVariants: readonly FaultVariant[] = [
   {
     name: 'the marks of each panel written in another order',
     codes: ['not-following'],
-    spoil: (readings, random) =>
-      panelsOf(readings).flatMap((panel) => {
-        const own = readings.filter((one) => one.panel === panel);
-        const order = own.map(({ thickness }) => ({ thickness, by: random() }));
-        order.sort((one, other) => one.by - other.by);
-        return changed(own, (_, i) => order[i]?.thickness ?? 0);
-      }),
+    spoil: inAnotherOrder,
     habit: { marked: true },
+  },
+  {
+    name: 'the three marks of each panel written in another order',
+    codes: ['not-following'],
+    spoil: inAnotherOrder,
+    habit: { marked: true, points: 3 },
+    // Three marks are few to tell by, and one order in six is that from the other end.
+    seen: 0.5,
   },
   {
     name: 'two panels with one value at every point',

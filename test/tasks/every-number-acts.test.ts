@@ -397,6 +397,19 @@ const classOfPanels = {
       .replaceAll(/^([^,\n]+),(\d),/gm, '$1,x$2,');
   }),
 };
+/** Two doors of which one reads in part, more and more, as the other: at some point they are told as swapped. */
+const finer = seededRandom(23);
+const classOfDoors = {
+  'reference.csv': readBy(filmAt),
+  ...trainees(30, 'doors', (n) =>
+    readBy((i, k) => {
+      const other = i === 7 ? 8 : i === 8 ? 7 : i;
+      const share = 0.5 + 0.02 * n;
+      return filmAt(i, k) + share * (filmAt(other, k) - filmAt(i, k)) + normal(finer);
+    }),
+  ),
+};
+const doorsSwapped: Witness = (numbers) => gradeText(classOfDoors, numbers);
 /** Some who read the first six panels, less and less steadily, and no panel after them. */
 const unsteady = seededRandom(11);
 const classThatStops = {
@@ -407,6 +420,17 @@ const classThatStops = {
     ),
   ),
 };
+/** Panels that vary by a little less than film does, beside four that hardly vary. */
+const classTooEven = {
+  'reference.csv': readBy(filmAt),
+  ...trainees(12, 'even', (n) =>
+    readBy((i, k) => {
+      const middle = filmAt(i, 2);
+      return middle + (i % 3 === 0 ? 0.1 : 0.2 + 0.05 * n) * (filmAt(i, k) - middle);
+    }),
+  ),
+};
+const tooEven: Witness = (numbers) => gradeText(classTooEven, numbers);
 const stopsReading: Witness = (numbers) => gradeText(classThatStops, numbers);
 const carReadWhole: readonly Witness[] = [classOfMarks, classOfPanels].map(
   (files) => (numbers) => gradeText(files, numbers),
@@ -517,6 +541,8 @@ const firstWitness: readonly (readonly [string, readonly Witness[]])[] = [
   ['film.compare', comparisons],
   ['training.copies.most_alike', classes],
   ['training.patterns.followed_usual', [stopsReading]],
+  ['training.slips.honest_rest', [tooEven]],
+  ['training.patterns.panel_share', [doorsSwapped]],
   ...['copies.set_down', 'patterns.panel', 'patterns.followed'].map(
     (id) => [`training.${id}`, carReadWhole] as const,
   ),

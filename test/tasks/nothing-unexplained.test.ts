@@ -228,6 +228,22 @@ describe('everything that comes out of the tool is explained', () => {
     expect(labels).toContain('Assumed');
     expect(unexplained(labels)).toEqual([]);
   });
+
+  test('each heading that says what is to be done first, on whichever page it stands', () => {
+    // Lists of what can be asked for, of files and of methods explain themselves, and so does what an owner is told.
+    const pages = sourceFiles('report').filter(
+      (file) => !/\/(quote|explain|start|template|methods|gauge)\//.test(file),
+    );
+    const labels = [
+      ...found(pages, /\b(?:paragraph|list|notice)\(\s*'([^']+)'/g),
+      ...found(pages, /\bexport const [A-Z_]+ = '([A-Z][a-z]+ [a-z ]+)';/g),
+      ...found(pages, /\bconst WAYS = \['([^']+)'/g),
+    ];
+    for (const label of ['Read more first', 'Read again first', 'Settle first', 'Stop', 'Mind']) {
+      expect(labels).toContain(label);
+    }
+    expect(unexplained(labels)).toEqual([]);
+  });
 });
 
 describe('everything that stands in a record', () => {

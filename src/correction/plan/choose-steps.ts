@@ -8,6 +8,8 @@
  * for a part, and each aim is a look into those.
  */
 import { at } from '../../base/at.ts';
+import type { Micrometres } from '../../base/units.ts';
+import { removalQuantile } from '../../film/limits/removal-risk.ts';
 import type { CorrectionModel } from '../removal/catalogue.ts';
 import { stepsId } from '../removal/step.ts';
 import type { Candidate, Columns } from './candidate-columns.ts';
@@ -34,6 +36,8 @@ export type Classes<One extends Candidate> = {
   /** The least and the most that a member of each takes. */
   readonly leastRemoval: readonly number[];
   readonly mostRemoval: readonly number[];
+  /** The strongest step of its members, by the order of care. */
+  readonly strongestOf: (place: number) => number;
 };
 
 /** Members of a class held against some defects, and the most that one of them clears. */
@@ -76,7 +80,7 @@ export function columnsInClasses<One extends Candidate>(
   columns: Columns<One>,
   choice: CorrectionModel['correction']['choice'],
 ): Classes<One> {
-  const { median } = columns;
+  const { median, strongest } = columns;
   const { mildness, places } = byMildness(columns, choice);
   const starts: number[] = [];
   const leastRemoval: number[] = [];
@@ -93,7 +97,9 @@ export function columnsInClasses<One extends Candidate>(
   }
   const members = (place: number): readonly One[] =>
     Array.from(places.subarray(starts[place], starts[place + 1]), columns.at);
-  return { count: places.length, members, leastRemoval, mostRemoval };
+  const strongestOf = (place: number): number =>
+    strongest[places[starts[place] as number] as number] as number;
+  return { count: places.length, members, leastRemoval, mostRemoval, strongestOf };
 }
 
 /**
@@ -166,6 +172,16 @@ export type Within = {
     readonly members: readonly RatedCandidate[];
     readonly mostCleared: number;
   }[];
+  /** What was tried on this paint; absent where nothing was. */
+  readonly proven?: ProvenWays;
+};
+
+/** Ways whose strongest step was tried on this paint. */
+export type ProvenWays = {
+  /** Those steps, by the order of care. */
+  readonly cares: ReadonlySet<number>;
+  /** Of each class what may go, the mildest first. */
+  readonly classes: () => readonly (readonly RatedCandidate[])[];
 };
 
 /** `allowed` says how much may go at the ln-SD that a candidate is held to. */
@@ -212,22 +228,51 @@ function nextBetween(
 export type Choice = {
   readonly best: RatedCandidate;
   readonly equals: readonly RatedCandidate[];
+  /** What would be the best but for what was tried on this paint. */
+  readonly instead?: RatedCandidate;
 };
 
 /**
  * The best of what a part allows: least shortfall from the aim (near ones are equal), then the mildest
- * strongest step, then the least removal, then time, then name. Undefined where nothing may go.
+ * strongest step, then the least removal, then time, then name; but what was tried on this paint first, where it takes
+ * no more. Undefined where nothing may go.
  */
 export function chooseSteps(
-  { climb, mostCleared }: Within,
+  { climb, mostCleared, proven }: Within,
   limits: ChoiceLimits,
 ): Choice | undefined {
   const enough = Math.min(limits.aim, mostCleared) - limits.equalShortfall;
   const { members = [] } = climb.find((one) => one.mostCleared >= enough) ?? {};
+  const first = choiceAmong(members, enough, limits);
+  if (proven === undefined || first === undefined || proven.cares.has(first.best.strongest)) {
+    return first;
+  }
+  for (const some of proven.classes()) {
+    const noMore = some.filter((one) => takesNoMore(one, first.best));
+    const tried = choiceAmong(noMore, enough, limits);
+    if (tried !== undefined) return { ...tried, instead: first.best };
+  }
+  return first;
+}
+
+/** Of those of one class that clear enough. */
+function choiceAmong(
+  members: readonly RatedCandidate[],
+  enough: number,
+  limits: Pick<ChoiceLimits, 'area'>,
+): Choice | undefined {
   const equals = members.filter(({ correction }) => correction >= enough);
   const [first] = equals;
   return first === undefined ? undefined : { best: quickest(first, equals, limits), equals };
 }
+
+/** Neither in the middle nor at the upper end. */
+export const takesNoMore = (one: RatedCandidate, other: RatedCandidate): boolean =>
+  one.removal.median <= other.removal.median && mostTaken(one) <= mostTaken(other);
+
+/** In nine cases of ten, at most. */
+export const mostTaken = ({ removal }: Pick<RatedCandidate, 'removal'>): Micrometres =>
+  removalQuantile(removal, 0.95);
 
 /** Machine time on the panel in whole minutes. */
 export const wholeMinutes = (

@@ -19,6 +19,7 @@ import {
 } from './choose-steps.ts';
 import { nothingFits } from './plan-remarks.ts';
 import type { PlanAim, PlanGrounds, PlanRequest } from './plan-request.ts';
+import { provenCares, provenWays } from './proven-ways.ts';
 
 export type Decision =
   | ({
@@ -115,7 +116,9 @@ function whyLeft(
   grounds: DecisionGrounds,
 ): Remark {
   const untried = allowanceUntried(part, grounds);
-  if (untried.budget > 0 && grounds.paintOf(part).triedHere !== undefined) return TRIED_TOO_MILD;
+  if (untried.budget > 0 && grounds.paintOf(part).triedHere !== undefined) {
+    return untried.boundBy.code === 'spot-depth' ? TRIED_NO_DEEPER : TRIED_TOO_MILD;
+  }
   const { machines } = grounds.model;
   const { flatWidth } = part.panel;
   return nothingFits(untried, best, lookedAt, { machines, flatWidth, isHeldByFilm });
@@ -124,6 +127,11 @@ function whyLeft(
 const TRIED_TOO_MILD = remark(
   'stronger-than-tried',
   'steps no stronger than those tried on this repaint clear too little to be worth their film: try the next rung on its spot first',
+);
+
+const TRIED_NO_DEEPER = remark(
+  'stronger-than-tried',
+  'no deeper than its test spot went without colour, too little clears to be worth its film: work that spot deeper first',
 );
 
 /** What a part's limits allow of the ways to work it; looked for when it is asked for. */
@@ -137,8 +145,15 @@ export function waysWithin(
   const find = waysToWork(survey, grounds);
   const allowed = allowedRemoval(survey, grounds.allowanceAt);
   const nothingMayGo = once(() => isNothingAllowed(survey, grounds));
+  const { hazeAllowed, model } = grounds;
+  const cares = once(() => provenCares(grounds.paintOf(survey), hazeAllowed, model));
   const waysBy = (by: By) =>
-    once(() => (nothingMayGo() ? NO_WAYS : within(find(by, depth, grounds.hazeAllowed), allowed)));
+    once(() => {
+      if (nothingMayGo()) return NO_WAYS;
+      const found = find(by, depth, hazeAllowed);
+      const ways = within(found, allowed);
+      return cares().size === 0 ? ways : { ...ways, proven: provenWays(found, allowed, cares()) };
+    });
   return { machine: waysBy('machine'), hand: waysBy('hand') };
 }
 
@@ -189,11 +204,12 @@ export const reaches = ({ correction }: RatedCandidate, { aim, model }: AimTerms
  * Of equal candidates those that may stand for the best: they reach the aim where it does, are worth their
  * film as it is, and ask for no more steps and no more sets.
  */
-function interchangeable({ best, equals }: Choice, terms: AimTerms): Choice {
+function interchangeable({ equals, ...choice }: Choice, terms: AimTerms): Choice {
+  const { best } = choice;
   const bestReaches = reaches(best, terms);
   const sets = setsOf(best.steps);
   return {
-    best,
+    ...choice,
     equals: equals.filter(
       (one) =>
         isWorth(one, terms) &&

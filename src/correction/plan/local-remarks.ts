@@ -55,10 +55,10 @@ export const overCut = (defect: Defect): Remark =>
   );
 
 /** It may be the same mark, or lie beside it: by how much that place is thinner nobody read. */
-export const placeUnread = (defect: Defect, { date, median, high }: PlaceWorked): Remark =>
+export const placeUnread = (defect: Defect, { date, point, median, high }: PlaceWorked): Remark =>
   remark(
     'local-place-unread',
-    says`${named(defect)}: left, as a spot on this panel${date === null ? '' : ` on ${date}`} was to take ${um(median, 2)} (up to ${um(high)}) more at its place, and nobody has read that since: read it first`,
+    says`${named(defect)}: left, as a spot on this panel${date === null ? '' : ` on ${date}`} was to take ${um(median, 2)} (up to ${um(high)}) more at its place, and nobody has read that since: read it first, as a point called “${point}”`,
     high,
   );
 

@@ -26,6 +26,7 @@ import {
   mildestOfItsKind,
   overCut,
   placeUnread,
+  type SpotChoice,
   tightestOf,
   whatComesOfIt,
 } from './local-remarks.ts';
@@ -53,7 +54,7 @@ export const localWork = (
 
 /** Cut too far at a visit on record, and nothing may go from it: a thicker place of it is not sought either. */
 const isSpentByOverrun = ({ survey }: PanelPlan): boolean =>
-  survey.budget === 0 && overrunNotes(survey.facts).length > 0;
+  survey.budget === 0 && overrunNotes(survey).length > 0;
 
 const left = (defect: Defect, reason: Remark): LocalWork => ({
   defect,
@@ -65,52 +66,68 @@ const left = (defect: Defect, reason: Remark): LocalWork => ({
   reasons: [reason],
 });
 
+/** The ways to work a spot, and which of them is taken; `none` leaves it to the panel's own steps. */
+type Chosen = Pick<SpotChoice, 'taken' | 'none' | 'kept'> & {
+  readonly spots: readonly Spot[];
+  readonly worth: readonly Spot[];
+};
+
 /** Which of two zones a defect lies in nobody says: a spot keeps the limits of both. */
+function chooseSpot(
+  defect: Defect,
+  parts: readonly [PanelPlan, ...PanelPlan[]],
+  request: PlanRequest,
+): Chosen {
+  const { correction } = request.model;
+  const { localSection: area, choice } = correction;
+  const spotOf = (extra: readonly Step[]): Spot =>
+    spotWith(extra, medianDepth(defect), parts, request);
+  const none = spotOf([]);
+  const spots = stepsOnSpot(parts[0], request).map((step) => spotOf([step]));
+  const kept = [none, ...spots.filter((spot) => keepsFilm(spot) && keepsTechnique(spot))];
+  const worth = kept.filter((spot) => isWorthItsPlace(spot, correction));
+  const heldTo = worth.map((spot) => spot.heldTo);
+  const found = ranked(inClasses(worth, choice), heldTo, (spot) => spot);
+  const all = within(found, () => Infinity);
+  const best = chooseSteps(all, { aim: request.aim, area, ...choice })?.best;
+  const spot = worth.reduce((found, one) => (one === best ? one : found), none);
+  const taken = clearsMuch(spot, none, correction) ? spot : none;
+  return { taken, none, kept, spots, worth };
+}
+
+/** More than the panel's own steps do by themselves. */
+const clearsMuch = (
+  spot: Spot,
+  none: Spot,
+  { leastCorrection }: PlanRequest['model']['correction'],
+): boolean => spot.correction - none.correction >= leastCorrection;
+
 function spotFor(
   defect: Defect,
   parts: readonly [PanelPlan, ...PanelPlan[]],
   request: PlanRequest,
 ): LocalWork {
   const { model, aim, paintOf } = request;
-  const { localSection: area, choice, leastCorrection } = model.correction;
-  const spotOf = (extra: readonly Step[]): Spot =>
-    spotWith(extra, medianDepth(defect), parts, request);
-  const none = spotOf([]);
-  const spots = stepsOnSpot(parts[0], request).map((step) => spotOf([step]));
-  const kept = [none, ...spots.filter((spot) => keepsFilm(spot) && keepsTechnique(spot))];
-  const worth = kept.filter((spot) => isWorthItsPlace(spot, model.correction));
-  const heldTo = worth.map((spot) => spot.heldTo);
-  const found = ranked(inClasses(worth, choice), heldTo, (spot) => spot);
-  const all = within(found, () => Infinity);
-  const best = chooseSteps(all, { aim, area, ...choice })?.best;
-  const spot = worth.reduce((found, one) => (one === best ? one : found), none);
-  const isMuch = (one: Spot): boolean => one.correction - none.correction >= leastCorrection;
-  const taken = isMuch(spot) ? spot : none;
-  const paint = paintOf(parts[0].survey);
-  const extra = foretell(taken.steps, paint, model.removal.stepLogSd);
+  const { localSection: area, choice, leastCorrection, mostSets } = model.correction;
+  const { taken, none, kept, spots, worth } = chooseSpot(defect, parts, request);
   const place = tightestOf(taken);
   const isEnough = taken.correction >= aim - choice.equalShortfall;
+  const wasted = kept.filter(
+    (one) => clearsMuch(one, none, model.correction) && !worth.includes(one),
+  );
+  const isHeldByFilm = spots.some(isKeptByFilm);
+  const choices = { taken, none, kept, wasted: isEnough ? [] : wasted, isHeldByFilm };
   return {
     defect,
     steps: taken.steps.map((step) => plannedStep(step, area, model)),
-    removal: forecast(extra),
+    removal: forecast(foretell(taken.steps, paintOf(parts[0].survey), model.removal.stepLogSd)),
     cleared: taken.correction,
     risk: spotRisk(taken),
     place: { removal: place.removal.median, budget: place.allowance.budget },
     reasons: [
-      whatComesOfIt(
-        defect,
-        {
-          taken,
-          none,
-          kept,
-          wasted: isEnough ? [] : kept.filter((one) => isMuch(one) && !worth.includes(one)),
-          isHeldByFilm: spots.some(isKeptByFilm),
-        },
-        parts,
-      ),
+      whatComesOfIt(defect, choices, parts),
       ...lessThanOnPanel(taken, none, parts),
-      ...mildestOfItsKind(taken, model.correction.mostSets.cut),
+      ...mildestOfItsKind(taken, mostSets.cut),
       ...(isEnough ? heldToAim(taken, kept, { aim, leastCorrection }) : heldBack(taken, spots)),
     ],
   };

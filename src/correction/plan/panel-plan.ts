@@ -26,6 +26,7 @@ import {
   choiceReasons,
   defectRemarks,
   otherThanSurveyed,
+  triedFirst,
 } from './plan-remarks.ts';
 import type { PlanGrounds, PlanRequest } from './plan-request.ts';
 
@@ -72,7 +73,7 @@ export function figuresUntouched(part: PanelSurvey, grounds: PlanGrounds): Figur
     steps: [],
     removal: NO_REMOVAL,
     ...risksAt(survey, none, grounds.thinnerClear),
-    cautions: overrunNotes(part.facts),
+    cautions: overrunNotes(survey),
   };
 }
 
@@ -95,6 +96,7 @@ export function workedPlan(
   const reasons = [
     ...choiceReasons(verdict, figures.survey, { machines, isHeldByFilm, tried, isShort }),
     ...asElsewhere(taken, choice.best),
+    ...triedFirst(choice),
     ...otherThanSurveyed(part, figures.survey),
     ...defectRemarks(request.defectsOf(part.panel.id), part),
   ];

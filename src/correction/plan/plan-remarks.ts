@@ -14,7 +14,7 @@ import type { CorrectionModel, Machine } from '../removal/catalogue.ts';
 import type { Combination } from '../removal/combination.ts';
 import { type Step, stepsId } from '../removal/step.ts';
 import { type FlatWidth, largestFlat } from './candidate-search.ts';
-import type { RatedCandidate, Within } from './choose-steps.ts';
+import { type Choice, mostTaken, type RatedCandidate, type Within } from './choose-steps.ts';
 import type { Verdict } from './plan.ts';
 
 /** What might be worked with, and how wide a panel is flat. */
@@ -96,10 +96,13 @@ export function choiceReasons(
   { machines, isHeldByFilm, tried, isShort }: ChoiceGrounds,
 ): readonly Remark[] {
   if (verdict === 'lighter' && tried !== undefined) {
+    const isByDepth = boundBy.code === 'spot-depth';
+    const which = isByDepth ? 'that its spot showed free of colour' : 'that may go';
+    const then = isByDepth ? 'work that spot deeper, or ' : '';
     return [
       remark(
         'stronger-than-tried',
-        says`the aim takes a step stronger than ${tried.id}, the strongest that was tried on this repaint, or more than the ${um(budget, 2)} that may go: try the next rung on its spot first`,
+        says`the aim takes a step stronger than ${tried.id}, the strongest that was tried on this repaint, or more than the ${um(budget, 2)} ${which}: ${then}try the next rung on its spot first`,
         budget,
       ),
     ];
@@ -141,6 +144,18 @@ export const asElsewhere = (taken: RatedCandidate, own: RatedCandidate): readonl
         remark(
           'as-elsewhere',
           `as other panels are worked, for fewer set-ups: ${stepsId(own.steps)} would be as good here`,
+        ),
+      ];
+
+/** Says so where what was tried on this paint is planned before something milder that was not. */
+export const triedFirst = ({ instead }: Pick<Choice, 'instead'>): readonly Remark[] =>
+  instead === undefined
+    ? []
+    : [
+        remark(
+          'tried-first',
+          says`tried on this paint, and takes no more: ${stepsId(instead.steps)} is milder by the ladder and was not tried; it takes ${um(instead.removal.median, 2)}, nine cases of ten up to ${um(mostTaken(instead), 2)}`,
+          instead.removal.median,
         ),
       ];
 
@@ -208,11 +223,13 @@ export function cautionsOf(
   steps: readonly Step[],
   { edgeWidth, heat }: CautionFigures,
 ): readonly Remark[] {
-  const cautions: Remark[] = [...overrunNotes(survey.facts), ...placeNotes(survey.facts)];
+  const cautions: Remark[] = [...overrunNotes(survey), ...placeNotes(survey.facts)];
   const more = survey.advice.find(({ code }) => code === 'more-points');
   if (more !== undefined) {
     const read = counted(survey.points.length, 'point');
-    cautions.push(remark(more.code, `only ${read}: ${more.text} first`));
+    // Three do: more of them is advice then, and no bar to the work.
+    const first = survey.points.length < 3 ? ' first' : '';
+    cautions.push(remark(more.code, `only ${read}: ${more.text}${first}`));
   }
   if (survey.otherPoints.some(({ place }) => place === 'edge')) {
     const text = `edge points were read apart: pad off the outer ${edgeWidth} mm`;

@@ -7,7 +7,7 @@ import { valueAt } from '../../base/at.ts';
 import { groupBy } from '../../base/group-by.ts';
 import { type Remark, remark } from '../../base/remark.ts';
 import { shown } from '../../base/rounding.ts';
-import { says, um } from '../../base/sentence.ts';
+import { bare, says, um } from '../../base/sentence.ts';
 import { type Micrometres, micrometres } from '../../base/units.ts';
 import type { PanelSurvey } from '../../film/survey.ts';
 import type { Combination } from '../removal/combination.ts';
@@ -18,8 +18,10 @@ import { type By, paceOf, rungsBy, techniqueOn, waysToWork } from './candidate-s
 import {
   allRated,
   type ChoiceLimits,
+  mostTaken,
   type RatedCandidate,
   removalBinOf,
+  takesNoMore,
   wholeMinutes,
 } from './choose-steps.ts';
 import { bestWays, choiceLimits, generalDepth, hasFailed, waysWithin } from './decide-part.ts';
@@ -82,6 +84,8 @@ export function whyNot(
       boundBy: plan.survey.boundBy.code,
       enough: Math.min(limits.aim, within[by]().mostCleared),
       chosen: isBy(by, plan) ? rated.get(stepsId(plan.steps)) : undefined,
+      instead: best[by]?.instead,
+      proven: within[by]().proven?.cares,
       elsewhere: combinationsOf(workedParts(car).filter((other) => other !== plan)),
       leastCorrection: request.model.correction.leastCorrection,
     };
@@ -155,6 +159,10 @@ type Grounds = {
   readonly enough: number;
   /** What the plan takes, if it is worked this way. */
   readonly chosen: RatedCandidate | undefined;
+  /** What the plan would take but for what was tried on this paint. */
+  readonly instead: RatedCandidate | undefined;
+  /** Strongest steps that were tried, by the order of care. */
+  readonly proven: ReadonlySet<number> | undefined;
   /** Combinations that the rest of the car is worked with. */
   readonly elsewhere: ReadonlySet<string>;
   readonly leastCorrection: number;
@@ -205,11 +213,10 @@ function reasonAgainst(one: RatedCandidate, grounds: Grounds): Remark {
 }
 
 /** Why one of those that clear as much was not taken. */
-function reasonAmongEquals(
-  one: RatedCandidate,
-  chosen: RatedCandidate,
-  { limits, elsewhere }: Grounds,
-): Remark {
+function reasonAmongEquals(one: RatedCandidate, chosen: RatedCandidate, grounds: Grounds): Remark {
+  const { limits, elsewhere } = grounds;
+  const untried = reasonBeforeTried(one, chosen, grounds);
+  if (untried !== undefined) return untried;
   if (one.strongest > chosen.strongest) {
     return remark(
       'stronger-step',
@@ -231,6 +238,29 @@ function reasonAmongEquals(
   return setUps(one) > setUps(chosen)
     ? remark('more-set-ups', 'as good here, and the car as a whole would need more set-ups')
     : remark('by-name', 'as good in all: of such the first by name is taken');
+}
+
+/** Why not one that would stand before what was tried on this paint; undefined where that is not what decides. */
+function reasonBeforeTried(
+  one: RatedCandidate,
+  chosen: RatedCandidate,
+  { instead, proven, limits }: Grounds,
+): Remark | undefined {
+  const isLater =
+    one.strongest > chosen.strongest ||
+    (one.strongest === chosen.strongest &&
+      removalBinOf(one, limits) > removalBinOf(chosen, limits));
+  if (instead === undefined || proven === undefined || isLater) return undefined;
+  const beside = says`${um(one.removal.median, 2)}, nine cases of ten up to ${um(mostTaken(one), 2)}, against ${bare(chosen.removal.median, 2)} and ${bare(mostTaken(chosen), 2)}`;
+  if (!proven.has(one.strongest)) {
+    return remark(
+      'not-tried-here',
+      says`clears as much by a step not tried on this paint: ${beside}`,
+    );
+  }
+  return takesNoMore(one, instead)
+    ? undefined
+    : remark('may-take-more', says`clears as much and may take more: ${beside}`);
 }
 
 const combinationsOf = (parts: readonly { readonly steps: readonly Step[] }[]) =>

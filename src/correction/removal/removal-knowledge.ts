@@ -20,6 +20,11 @@ export type PaintKnowledge = {
    * no colour. Nothing stronger is worked there. Absent of factory paint.
    */
   readonly triedHere?: ReadonlySet<string>;
+  /**
+   * Combinations that took of it what could be foretold, by the gauge, and the worst haze that they were seen to leave.
+   * Absent where there are none.
+   */
+  readonly hazeSeen?: ReadonlyMap<string, number>;
 };
 
 /** A removal not yet made, and how it goes together with the depth scale (covariance of the logarithms). */
@@ -87,11 +92,25 @@ const learnPaint = (
   const believed = judged.flatMap(({ trial, conflict }) => (conflict === 'less' ? [] : [trial]));
   const learnt = learnRemoval(believed, priors);
   const isInConflict = judged.some(({ conflict }) => conflict !== null);
+  const seen = isInConflict ? new Map<string, number>() : hazeSeenOf(trials);
   return {
     removal: isInConflict ? noSurer(learnt, learnRemoval([], priors)) : learnt,
     provisional: believed.every(({ removed }) => removed === null),
+    ...(seen.size === 0 ? {} : { hazeSeen: seen }),
   };
 };
+
+function hazeSeenOf(trials: readonly TrialObservation[]): ReadonlyMap<string, number> {
+  const seen = new Map<string, number>();
+  const read = trials.filter(({ removed }) => removed !== null);
+  for (const { combination } of read) {
+    const hazes = trials.flatMap((one) =>
+      one.combination === combination ? (one.haze ?? []) : [],
+    );
+    if (hazes.length > 0) seen.set(combination, Math.max(...hazes));
+  }
+  return seen;
+}
 
 /** Paints that nobody tried are known alike: one for each hardness, kept as long as the model it follows from. */
 const untriedPaints = new WeakMap<CorrectionModel, Map<Hardness, PaintKnowledge>>();

@@ -1,27 +1,27 @@
 /** What a colleague would say of the test spots: one sentence a finding, most pressing first. */
+import { counted } from '../../base/counted.ts';
 import { type Remark, remark } from '../../base/remark.ts';
 import { shown } from '../../base/rounding.ts';
 import { says, um } from '../../base/sentence.ts';
 import { normalQuantile } from '../../base/stats/normal.ts';
 import type { CorrectionModel } from '../removal/catalogue.ts';
 import type { Offer } from './more-evidence.ts';
+import { hasCleared } from './spot-ladder.ts';
 import { isThroughClear, type NextCase, type NextStep } from './spot-next.ts';
 import { overrunStop } from './spot-overrun.ts';
 import { hasRisen, onlyGained, type RemovedFilm, type SpotTrial } from './spot-trial.ts';
 
 export type ReadTrial = { readonly trial: SpotTrial; readonly removed: RemovedFilm | null };
 
+type Asked = Pick<NextCase, 'trials' | 'finishOf' | 'model' | 'aim' | 'overruns'> & {
+  /** Whether a limit may be passed where the next step goes on at the same place. */
+  readonly isPlaceShort?: boolean;
+};
+
 /** What to do next, in words. */
-export function nextRemark(
-  { code, combination }: NextStep,
-  {
-    trials,
-    finishOf,
-    model,
-    aim,
-    overruns,
-  }: Pick<NextCase, 'trials' | 'finishOf' | 'model' | 'aim' | 'overruns'>,
-): Remark {
+export function nextRemark({ code, combination }: NextStep, asked: Asked): Remark {
+  const { trials, finishOf, model, aim, overruns } = asked;
+  const first = asked.isPlaceShort === true ? 'once survey --spots lets more go there, ' : '';
   const id = combination?.id ?? '';
   const share = `${shown(100 * aim, 0)} %`;
   switch (code) {
@@ -33,7 +33,7 @@ export function nextRemark(
     case 'again':
       return remark(
         'spot-again',
-        `one more set of ${id} on the same place: it may still reach ${share}, and two sets tell more than one`,
+        `${first}one more set of ${id} on the same place: it may still reach ${share}, and two sets tell more than one`,
       );
     case 'step-up':
       return remark(
@@ -43,10 +43,10 @@ export function nextRemark(
     case 'refine':
       return remark(
         'spot-refine',
-        `cleared but hazy: refine with ${id} on the same place, then look again; that is no trial of its own, and gets no row`,
+        `cleared but hazy: ${first}refine with ${id} on the same place, then look again; that is no trial of its own, and gets no row`,
       );
     case 'done':
-      return remark('spot-done', `${id} does it: no need for a stronger one`);
+      return remark('spot-done', doneText(id, asked));
     case 'stop-colour':
       return remark(
         'spot-stop-colour',
@@ -71,7 +71,15 @@ export function nextRemark(
   }
 }
 
-const sets = ({ spot }: CorrectionModel): string => `${spot.sets} sets`;
+/** A chance beside it is of as many sets as are granted: of more the ladder says nothing. */
+function doneText(id: string, { trials, aim, model }: Asked): string {
+  const did = trials.filter((one) => one.combination.id === id && hasCleared(one, aim));
+  const fewest = Math.min(...did.map((one) => one.sets));
+  const beyond = fewest > model.spot.sets ? ` (its chance below is of ${sets(model)})` : '';
+  return `${id} did it in ${counted(fewest, 'set')}: no need for a stronger one${beyond}`;
+}
+
+const sets = ({ spot }: CorrectionModel): string => counted(spot.sets, 'set');
 
 const DUST = /\b(?:dust|powder|staub)/i;
 

@@ -49,13 +49,11 @@ export const isThroughClear = ({ colourOnPad, panel }: SpotTrial, finishOf: Fini
   colourOnPad === true && !isColourNormal(finishOf(panel));
 
 export function nextStep(nextCase: NextCase): NextStep {
-  const { trials, finishOf, aim, hazeAllowed } = nextCase;
+  const { trials, finishOf, hazeAllowed } = nextCase;
   if (trials.some((trial) => isThroughClear(trial, finishOf)))
     return { code: 'stop-colour', combination: null };
   if (nextCase.overruns.length > 0) return { code: 'stop-overrun', combination: null };
-  const mildest = nextCase.ladder.find(({ combination }) =>
-    trials.some((trial) => trial.combination.id === combination.id && hasCleared(trial, aim)),
-  );
+  const mildest = clearedBy(nextCase);
   if (mildest === undefined) return nextRung(nextCase);
   const haze = hazeSeen(mildest.combination, nextCase);
   if (haze <= hazeAllowed) return { code: 'done', combination: mildest.combination };
@@ -64,6 +62,16 @@ export function nextStep(nextCase: NextCase): NextStep {
     ? { code: 'done', combination: mildest.combination }
     : { code: 'refine', combination: refining };
 }
+
+/** The mildest rung of which a trial cleared. */
+export const clearedBy = ({
+  trials,
+  ladder: rungs,
+  aim,
+}: Pick<NextCase, 'trials' | 'ladder' | 'aim'>): Rung | undefined =>
+  rungs.find(({ combination }) =>
+    trials.some((trial) => trial.combination.id === combination.id && hasCleared(trial, aim)),
+  );
 
 /** As seen on its trials that cleared; what it usually leaves where nobody looked. */
 function hazeSeen({ id, haze }: Combination, { trials, aim }: NextCase): number {
@@ -86,8 +94,9 @@ function nextRung({ trials, ladder: rungs, model }: NextCase): NextStep {
 }
 
 /**
- * The step that clears the haze another left: by dual action, where holograms are less likely, milder than
- * the other, and leaving what is allowed; the mildest that does it in one set, else the one that cuts most.
+ * The step that clears the haze another left: by dual action, where holograms are less likely, its pad the largest that
+ * is no wider than the other's, as it works the same place; milder than the other, and leaving what is allowed; the
+ * mildest that does it in one set, else the one that cuts most.
  * Reckoned on usual paint: hard paint gives way less, and is hazed less as well.
  */
 export function refiningStep(
@@ -97,10 +106,11 @@ export function refiningStep(
 ): Combination | undefined {
   const usual = new Map(ladder(model).map(({ id, perSet }) => [id, perSet]));
   const needed = (haze - hazeAllowed) * model.correction.haze.cleared;
+  const widest = widestOrbital(model, after.machine.padDiameter);
   const milder = ladderOn(paint, model).filter(
     (one) =>
       one.machine.motion.kind === 'orbital' &&
-      one.machine.padDiameter >= Math.min(after.machine.padDiameter, fullSizeOrbital(model)) &&
+      one.machine.padDiameter === widest &&
       one.perSet < after.perSet &&
       one.haze <= hazeAllowed &&
       stagesOf(one).some((stage) => stage !== 'cut'),
@@ -108,10 +118,10 @@ export function refiningStep(
   return milder.find(({ id }) => valueAt(usual, id) >= needed) ?? milder.at(-1);
 }
 
-const fullSizeOrbital = ({ machines }: CorrectionModel): number =>
+const widestOrbital = ({ machines }: CorrectionModel, within: number): number =>
   Math.max(
     0,
     ...machines
-      .filter(({ motion }) => motion.kind === 'orbital')
+      .filter(({ motion, padDiameter }) => motion.kind === 'orbital' && padDiameter <= within)
       .map(({ padDiameter }) => padDiameter),
   );

@@ -112,6 +112,7 @@ export function observationOf(trial: SpotTrial, removed: RemovedFilm | null): Tr
     removed:
       removed === null ? null : { value: removed.mean, standardError: removed.standardError },
     cleared: trial.cleared === null || depth === 0 ? null : { share: trial.cleared, depth },
+    haze: trial.haze,
   };
 }
 

@@ -39,10 +39,13 @@ const together = (widths: readonly number[]): number =>
 
 const present = (width: number): readonly number[] => (width > 0 ? [width] : []);
 
-export function gridsFor(
-  byCombination: ReadonlyMap<string, readonly TrialObservation[]>,
+type Trials = ReadonlyMap<string, readonly TrialObservation[]>;
+
+/** What the trials are wide in, in ln: of the paint's factor, of the depth scale, and of whatever is narrowest. */
+function widthsOf(
+  byCombination: Trials,
   priors: RemovalPriors,
-): Grids {
+): Readonly<Record<'paint' | 'depth' | 'finest', number>> {
   const { hardness, stepSd, depthScaleSd, eyeSd } = priors;
   const seen = (trial: TrialObservation): readonly number[] => [
     ...(trial.removed === null
@@ -66,6 +69,11 @@ export function gridsFor(
   ]);
   const depth = together([...present(depthScaleSd), ...Array.from({ length: eyes }, () => eyeSd)]);
   const finest = Math.min(paint, depth, ...byTrial, ...combinations.map(({ rate }) => rate));
+  return { paint, depth, finest };
+}
+
+export function gridsFor(byCombination: Trials, priors: RemovalPriors): Grids {
+  const { paint, depth, finest } = widthsOf(byCombination, priors);
   const spacing = SPACING_PER_WIDTH * finest;
   const grid = (sd: number, width: number): Grid => {
     const stride = Math.max(1, Math.floor((SPACING_PER_WIDTH * width) / spacing + 1e-9));
@@ -78,9 +86,9 @@ export function gridsFor(
   };
   return {
     spacing,
-    hardness: grid(hardness.sd, paint),
-    step: grid(stepSd, finest),
-    depthScale: grid(depthScaleSd, depth),
+    hardness: grid(priors.hardness.sd, paint),
+    step: grid(priors.stepSd, finest),
+    depthScale: grid(priors.depthScaleSd, depth),
     ownOf: (combination) => grid(priors.combinationSd(combination), finest),
   };
 }

@@ -8,6 +8,8 @@ export type TrialObservation = {
   readonly removed: { readonly value: number; readonly standardError: number } | null;
   /** Share of the defects that went, by eye, and their median depth as assumed, µm. */
   readonly cleared: { readonly share: number; readonly depth: number } | null;
+  /** Haze that it was seen to leave, 0 mirror … 4 heavy; it teaches nothing of removal. */
+  readonly haze?: number | null;
 };
 
 /** ln-SDs before any trial; `hardness` also carries what was declared of the paint. */

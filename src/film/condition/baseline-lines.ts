@@ -14,9 +14,10 @@ import { chanceBeyond, compareWithLine, type LineComparison } from './line-compa
 export function repaintLines(
   { points, median, uncertainty }: BesideFiller,
   gone: Uncertain<'µm'>,
-  { baseline, beside = null, ifPaintedOver }: JudgedAgainst,
+  against: JudgedAgainst,
   { conditions }: FilmModel,
 ): readonly LineComparison[] {
+  const { baseline, beside = null, ifPaintedOver } = against;
   const held = {
     compared: 'median',
     condition: 'refinished',
@@ -27,8 +28,10 @@ export function repaintLines(
   const by = (film: Uncertain<'µm'> | null): LineComparison =>
     compareWithLine({ ...held, ...lowerRepaintLine(film, conditions) });
   const own = likelier(by(baseline), beside, by);
-  if (ifPaintedOver === null || own.isBeyond || isUnderOthers(held.figure, baseline, conditions)) {
-    return [own];
+  if (own.isBeyond) return [own];
+  const withSide = sideLines(against, conditions);
+  if (ifPaintedOver === null || isUnderOthers(held.figure, baseline, conditions)) {
+    return [own, ...withSide];
   }
   const { film, chance, shownBy } = ifPaintedOver;
   const then = compareWithLine({
@@ -37,8 +40,21 @@ export function repaintLines(
     baseline: film.value,
   });
   // Of all that carry the usual film as likely, or the less one read the more it might give.
-  return [own, { ...then, isBeyond: false, otherSide: chance, shownBy: shownBy.panel.name }];
+  const over = { ...then, isBeyond: false, otherSide: chance, shownBy: shownBy.panel.name };
+  return [own, over, ...withSide];
 }
+
+/**
+ * That its side was painted again: nobody knows whether it was. Not where all that carry the usual film may have been,
+ * its side with them.
+ */
+const sideLines = (
+  { together, ifPaintedOver }: JudgedAgainst,
+  { nearRisk, paintedOverMost }: FilmModel['conditions'],
+): readonly LineComparison[] =>
+  together === undefined || (ifPaintedOver?.chance ?? 0) > nearRisk
+    ? []
+    : [{ ...together.apart, isBeyond: false, otherSide: paintedOverMost, together }];
 
 /** That of the film, unless the one for any car lies lower. */
 function lowerRepaintLine(

@@ -86,8 +86,14 @@ export function thinFinding(
 /** `read` is where points were read; those off the face do not speak for it. */
 export function unreadFinding(
   panel: Panel,
-  read: { readonly onFace: boolean; readonly offFace: boolean },
+  read: {
+    readonly onFace: boolean;
+    readonly offFace: boolean;
+    /** Its clear by itself, as no gauge for metal reads it. */
+    readonly clear?: boolean;
+  },
 ): Finding {
+  if (read.clear === true && needsUltrasound(panel)) return finding('unread', readByLayers(panel));
   if (read.onFace) {
     return finding(
       'unread',
@@ -97,6 +103,10 @@ export function unreadFinding(
   const where = read.offFace ? 'no reading on its face, only off it' : 'no reading';
   return finding('unread', `${where}: what paint it carries is not known`);
 }
+
+/** What was read is there, and nothing to hold it against. */
+export const readByLayers = ({ substrate }: Panel): string =>
+  `its layers were read, as by an ultrasonic gauge, but what factories paint on ${substrate} is not known here: whether that is their paint no reading tells`;
 
 /** An electromagnetic gauge needs metal under the paint (ISO 2178, ISO 2360; ASTM D6132 for others). */
 export const needsUltrasound = ({ substrate }: Panel): boolean =>

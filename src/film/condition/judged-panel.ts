@@ -7,6 +7,7 @@ import type { PanelPoint } from '../panel-points.ts';
 import type { Spread } from '../spread.ts';
 import type { Panel } from '../template/template.ts';
 import type { ThinnestCredible } from '../thinnest-credible.ts';
+import type { PaintedTogether } from './line-comparison.ts';
 import type { ZoneCut } from './zones.ts';
 
 /** The points of a panel, and what is known as taken: put back where it is asked what the panel was painted with. */
@@ -46,6 +47,8 @@ export type JudgedAgainst = {
   readonly beside?: HeldBeside | null;
   /** What the factory painted if the usual film of the car is repaint, and the chance of that; null where it is not asked. */
   readonly ifPaintedOver: IfPaintedOver | null;
+  /** The panels of its side that may have been painted again with it; absent where none were. */
+  readonly together?: PaintedTogether | undefined;
   readonly scatter: GaugeScatter;
   /** Of film over the other panels, as zones are told by it. */
   readonly zoneSpread: Spread;

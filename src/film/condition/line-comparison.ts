@@ -20,6 +20,7 @@ import {
 } from '../../base/uncertainty.ts';
 import { type Micrometres, micrometres } from '../../base/units.ts';
 import { isOfRecord } from '../put-back.ts';
+import type { Panel } from '../template/template.ts';
 import type { Condition } from './condition.ts';
 
 /** What is held against a line. */
@@ -30,7 +31,8 @@ export type ComparedFigure =
   | 'smallest-point'
   | 'thinnest'
   | 'halves-apart'
-  | 'halves-gap';
+  | 'halves-gap'
+  | 'over-mirror';
 
 export type Side = 'over' | 'under';
 
@@ -55,8 +57,20 @@ export type LineComparison = {
   readonly otherSide: number;
   /** The panel that shows the factory's film, of a line that holds only if the usual film of the car is repaint. */
   readonly shownBy?: string;
+  /** Whether it is of the panels of a side together: no more readings of one of them move its chance. */
+  readonly together?: PaintedTogether;
   /** Chance that the panel is held to this line at all, where that is not sure: `otherSide` is of both. */
   readonly ifHeld?: number;
+};
+
+/** Neighbouring panels of one side that may have been painted again as one. */
+export type PaintedTogether = {
+  /** In walking order; none that was known to be repaint before. */
+  readonly panels: readonly Panel[];
+  /** Their mean difference, held against the mirror line. */
+  readonly apart: LineComparison;
+  /** Whether shuts of both sides were read, and are more alike than the faces. */
+  readonly areShutsAlike: boolean;
 };
 
 type Held = Pick<LineComparison, 'compared' | 'condition' | 'side'> & {

@@ -3,7 +3,10 @@ import { nextFact, says, um } from '../../base/sentence.ts';
 import type { FilmModel } from '../film-model.ts';
 import { putBack } from '../put-back.ts';
 import type { PanelSurvey } from '../survey.ts';
+import { panelNames } from '../template/side-names.ts';
 import { isFactoryFilm } from './condition.ts';
+import type { PaintedTogether } from './line-comparison.ts';
+import { sidePaintedWith } from './painted-side.ts';
 
 /**
  * Panels that face each other and differ: worth a second look on either side.
@@ -16,10 +19,13 @@ export function mirrorNotes(
   model: FilmModel['conditions'],
 ): readonly Remark[] {
   const byId = new Map(panels.map((panel) => [panel.panel.id, panel]));
-  return panels.flatMap((left) => {
+  const sides = new Set(panels.flatMap((panel) => sidePaintedWith(panel) ?? []));
+  const pairs = panels.flatMap((left) => {
     const right = left.panel.mirror === null ? undefined : byId.get(left.panel.mirror);
     if (right === undefined || left.panel.id > right.panel.id) return [];
     if (left.film === null || right.film === null) return [];
+    // Of a side that is in doubt as a whole it is said in one.
+    if ([left, right].some((one) => sidePaintedWith(one) !== undefined)) return [];
     // What was keyed wrongly is asked first.
     if (left.keyingSlips.length + right.keyingSlips.length > 0) return [];
     // Of repaint and filler it is said already, and the zones of a mixed panel say more than its mean.
@@ -40,4 +46,15 @@ export function mirrorNotes(
           ),
         ];
   });
+  return [...[...sides].map((one) => sideNote(one, model)), ...pairs];
 }
+
+const sideNote = (
+  { panels, apart: { figure } }: PaintedTogether,
+  { mirror }: FilmModel['conditions'],
+): Remark =>
+  remark(
+    'side-painted',
+    says`${panelNames(panels).join(', ')} read ${um(figure)} over the panels that face them${nextFact}sides painted alike do by under ${um(mirror)} as a rule: they may have been painted again together, and count as repaint till it is settled`,
+    figure,
+  );

@@ -41,9 +41,11 @@ export type ChanceOf = (line: LineComparison) => number;
 
 /** The same with the chance that there would be if more was measured. */
 export const withChances = ({ lost, cutBack }: PossibleSides, of: ChanceOf): PossibleSides => {
-  // Whether the usual film is repaint is no matter of one panel's readings.
+  // Whether the usual film, or that of a side, is repaint is no matter of one panel's readings.
   const again = (line: LineComparison): LineComparison =>
-    line.shownBy === undefined ? { ...line, otherSide: (line.ifHeld ?? 1) * of(line) } : line;
+    line.shownBy === undefined && line.together === undefined
+      ? { ...line, otherSide: (line.ifHeld ?? 1) * of(line) }
+      : line;
   return { lost: lost.map(again), cutBack: cutBack === null ? null : again(cutBack) };
 };
 

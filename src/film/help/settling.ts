@@ -8,6 +8,7 @@
  */
 import { remark } from '../../base/remark.ts';
 import { coatOf } from '../coat-of.ts';
+import type { PaintedTogether } from '../condition/line-comparison.ts';
 import { isAlike } from '../condition/other-side.ts';
 import type { PanelSurvey } from '../survey.ts';
 import { chanceAfter, isOfOnePoint, SET_DOWN } from './measured-again.ts';
@@ -29,6 +30,7 @@ export function settlingAdvice(
   if (isAlike(otherSide)) return [];
   const { deciding } = sureness;
   if (deciding.shownBy !== undefined) return [remark('settle', paintedOverText(deciding.shownBy))];
+  if (deciding.together !== undefined) return [remark('settle', sideText(deciding.together))];
   const { condition } = deciding;
   const again = isOfOnePoint(deciding)
     ? `that point read ${SET_DOWN} more times, if it reads the same`
@@ -58,6 +60,14 @@ export function settlingAdvice(
 /** Whether the usual film of the car is repaint no more points on this panel tell. */
 const paintedOverText = (thinnest: string): string =>
   `the clear of ${thinnest} read, or word of what was painted again (painted_days_ago in the job): settles it`;
+
+/** Nor whether a side was painted again. Shuts that were read and are alike left it open. */
+function sideText({ areShutsAlike }: PaintedTogether): string {
+  const shuts = areShutsAlike
+    ? ''
+    : 'or the door shuts of both sides read (place shut: apart as the faces are, it was not), ';
+  return `word of what was painted again (painted_days_ago in the job), ${shuts}or a test spot of its own without colour: settles it`;
+}
 
 const settlingText = (ways: readonly string[]): string =>
   ways.length > 0

@@ -7,20 +7,22 @@ import { LEAST_TOLD } from '../../base/rounding.ts';
 import { nextFact, type Sentence, says, um } from '../../base/sentence.ts';
 import { micrometres } from '../../base/units.ts';
 import { HELD_BACK } from '../condition/other-side.ts';
+import { sidePaintedWith, unlessRepaint } from '../condition/painted-side.ts';
 import type { FilmModel } from '../film-model.ts';
 import type { SurveyAdvice } from '../help/survey-advice.ts';
 import type { PanelSurvey } from '../survey.ts';
 import { bounded } from './allowance.ts';
-import { type AllowanceGrounds, allowanceAfterSpot, isSound } from './allowance-at.ts';
+import { type AllowanceGrounds, allowanceAfterSpot } from './allowance-at.ts';
 import { spotsNamed } from './colour-at-spot.ts';
 import type { Limit } from './limit.ts';
+import { isCutBack, soundCap } from './sound-cap.ts';
 
 /** The panels, those that wait for a test spot of their own with what it would allow. */
 export function withAfterTestSpot(
   panels: readonly PanelSurvey[],
-  { measuring }: Pick<FilmModel, 'measuring'>,
+  { terms, model: { measuring } }: AllowanceGrounds,
 ): readonly PanelSurvey[] {
-  const least = allowsLeast(panels.filter(isSound));
+  const least = soundCap(panels, terms.risk);
   const told = <Part extends PanelSurvey>(part: Part): Part =>
     waitsForSpot(part)
       ? {
@@ -33,13 +35,6 @@ export function withAfterTestSpot(
         }
       : part;
   return overParts(panels, told);
-}
-
-function allowsLeast(sound: readonly PanelSurvey[]): PanelSurvey | null {
-  const [first, ...others] = sound;
-  return first === undefined
-    ? null
-    : others.reduce((least, one) => (one.budget < least.budget ? one : least), first);
 }
 
 /** Whether even a good spot would let nothing go, as far as the other panels are settled. */
@@ -75,7 +70,7 @@ const NONE_TO_GO_BY =
 
 const heldTo = (part: PanelSurvey, least: PanelSurvey): string | Sentence =>
   least.budget === 0
-    ? `repaint gets no more than ${least.panel.name}, the original panel that allows least, and nothing may go there: a test spot frees nothing`
+    ? `repaint gets no more than ${least.panel.name}, ${ofMeasure(least)}, and nothing may go there: a test spot frees nothing`
     : says`${whySpent(part, least)}: a test spot frees nothing`;
 
 /** What a spot waits for, where no more than nothing may go yet. */
@@ -95,13 +90,16 @@ const withText = (limits: readonly Limit[], said: string | Sentence) =>
 
 const ZERO = micrometres(0);
 
+const ofMeasure = (least: PanelSurvey): string =>
+  isCutBack(least) ? 'which may be original' : 'the original panel that allows least';
+
 const capOf = (least: PanelSurvey | null) =>
   least === null
     ? []
     : [
         remark(
           'sound-panel-cap',
-          says`after a test spot on it no more than on ${least.panel.name}, the original panel that allows least: ${um(least.budget, 2)}`,
+          says`after a test spot on it no more than on ${least.panel.name}, ${ofMeasure(least)}: ${um(least.budget, 2)}`,
           least.budget,
         ),
       ];
@@ -161,14 +159,15 @@ export function withOwnSpots(
   grounds: AllowanceGrounds,
   idleAt: (part: PanelSurvey) => IdleSpots = () => ({ unsaid: [], risen: [] }),
 ): readonly PanelSurvey[] {
-  const least = allowsLeast(panels.filter(isSound));
+  const least = soundCap(panels, grounds.terms.risk);
   const allowed = <Part extends PanelSurvey>(part: Part): Part => {
     const logSd = logSdOf(part);
-    if (least === null || !waitsForSpot(part)) return part;
+    const isOfSide = sidePaintedWith(part) !== undefined;
+    if (least === null || !(isOfSide || waitsForSpot(part))) return part;
     if (logSd === null) return { ...part, ...whereIdle(part, idleAt(part)) };
     const { topcoat, limits, budget, boundBy } = allowanceAfterSpot(part, panels, logSd, grounds);
     return {
-      ...part,
+      ...(isOfSide ? { ...unlessRepaint(part), otherSide: null } : part),
       topcoat,
       limits,
       budget,
@@ -217,7 +216,7 @@ const retold = ({ limits, advice }: PanelSurvey, why: string, what: string): Ret
   advice: advice.map((one) => (one.code === 'test-spot' ? remark('test-spot', what) : one)),
 });
 
-const OF_A_SPOT: readonly string[] = ['test-spot', 'sound-panel-first', 'beyond-help'];
+const OF_A_SPOT: readonly string[] = ['settle', 'test-spot', 'sound-panel-first', 'beyond-help'];
 
 const waitsForSpot = ({ boundBy, zones }: PanelSurvey): boolean =>
   boundBy.code === 'test-spot' && zones.length === 0;

@@ -2,12 +2,14 @@
 import { spoken } from '../../base/remark.ts';
 import { says, um } from '../../base/sentence.ts';
 import { type Micrometres, micrometres } from '../../base/units.ts';
+import { sidePaintedWith, unlessRepaint } from '../condition/painted-side.ts';
 import type { FilmModel } from '../film-model.ts';
 import type { PanelSurvey } from '../survey.ts';
 import { type Allowance, allowance, bounded } from './allowance.ts';
 import { allowanceCase, type LookedAt } from './allowance-case.ts';
 import type { Limit } from './limit.ts';
 import type { RemovalTerms } from './removal-limits.ts';
+import { soundCap } from './sound-cap.ts';
 
 export type AllowanceGrounds = {
   readonly terms: RemovalTerms;
@@ -41,15 +43,8 @@ export function allowanceAgain(
   return asked === null ? panel : allowance(asked, terms, model, lookedAt);
 }
 
-/** A panel left alone for its finish says nothing of what sound film allows; a fresh one is repaint, no original. */
-export const isSound = ({ condition, points, boundBy }: PanelSurvey): boolean =>
-  condition === 'original' &&
-  points.length > 1 &&
-  boundBy.code !== 'finish' &&
-  boundBy.code !== 'clear-coat-failure';
-
 /**
- * Repaint on which a test spot was made: no more than the least of the car's sound panels, what is on record to be
+ * Repaint on which a test spot was made, or a panel that may have been painted again with its side: no more than the least of the car's sound panels, what is on record to be
  * gone (the spot among it) counted in; however well the removal is foretold, no more than the survey says of those
  * panels. Nothing where none is sound, or where another reason forbids it.
  */
@@ -59,12 +54,16 @@ export function allowanceAfterSpot(
   logSd: number,
   grounds: AllowanceGrounds,
 ): Allowance {
-  const found = allowanceAt(panel, logSd, grounds);
-  const sound = all.filter(isSound);
-  if (sound.length === 0 || !found.limits.some(({ code }) => code === 'test-spot')) return found;
-  const cap = micrometres(
-    Math.min(...sound.flatMap((one) => [one.budget, allowanceAt(one, logSd, grounds).budget])),
-  );
+  const isOfSide = sidePaintedWith(panel) !== undefined;
+  const found = isOfSide
+    ? allowanceAgain(unlessRepaint(panel), { ...grounds, terms: { ...grounds.terms, logSd } })
+    : allowanceAt(panel, logSd, grounds);
+  const { risk } = grounds.terms;
+  const asSurveyed = soundCap(all, risk);
+  const asForetold = soundCap(all, risk, (one) => allowanceAt(one, logSd, grounds));
+  const isFreed = isOfSide || found.limits.some(({ code }) => code === 'test-spot');
+  if (asSurveyed === null || asForetold === null || !isFreed) return isOfSide ? panel : found;
+  const cap = micrometres(Math.min(asSurveyed.budget, asForetold.budget));
   const others = found.limits.filter(({ code }) => code !== 'test-spot');
   const gone = panel.facts.recorded?.mean ?? micrometres(0);
   return { topcoat: found.topcoat, ...bounded([...others, capLimit(cap, gone)]) };
@@ -78,5 +77,6 @@ function capLimit(cap: Micrometres, gone: Micrometres): Limit {
       says`repaint with a test spot of its own: no more than ${um(cap, 2)}, the least that may go from any original panel of this car${counted}`,
     ),
     value: micrometres(Math.max(0, cap - gone)),
+    ofRepaint: { cap, gone },
   };
 }

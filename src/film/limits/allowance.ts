@@ -1,9 +1,10 @@
 /** What may come off a panel: the limits of the topcoat that allows least. */
-import type { Micrometres } from '../../base/units.ts';
+import { type Micrometres, micrometres } from '../../base/units.ts';
 import { isFactoryFilm } from '../condition/condition.ts';
 import type { FilmModel } from '../film-model.ts';
 import type { PanelSurvey } from '../survey.ts';
 import type { AllowanceCase, LookedAt } from './allowance-case.ts';
+import { leftLimits } from './left-after-visit.ts';
 import { bindingLimit, inWords, type Limit, type UnsaidLimit } from './limit.ts';
 import { outrightLimits } from './outright-limits.ts';
 import { missingOverSides, topcoatsOverSides } from './over-sides.ts';
@@ -44,10 +45,14 @@ export function unsaidAllowance(
 ): UnsaidAllowance {
   const outright = outrightOf(panel, model);
   // Off factory film the total says nothing of the clear: there is no estimate to keep a limit on.
-  if (!isOfFactory(panel)) return { topcoat: null, limits: outright, budget: leastOf(outright) };
+  const left = leftLimits(panel.facts);
+  if (!isOfFactory(panel)) {
+    const limits = [...outright, ...left];
+    return { topcoat: null, limits, budget: leastOf(limits) };
+  }
   const limited = limitedPanel(panel);
   const cases = topcoatsOverSides(panel, terms.policy, model, lookedAt).map((topcoat) => {
-    const limits = [...outright, ...removalLimits(limited, topcoat, terms, model)];
+    const limits = [...outright, ...removalLimits(limited, topcoat, terms, model), ...left];
     return { topcoat, limits, budget: leastOf(limits) };
   });
   return worst(cases);
@@ -62,7 +67,10 @@ export function budgetOf(panel: AllowanceCase, terms: RemovalTerms, model: FilmM
   if (outright.length > 0) return leastOf(outright);
   return topcoatsOverSides(panel, terms.policy, model, onThinnest).reduce(
     (least, topcoat) => topcoatAllowanceUpTo(least, topcoat, terms),
-    mostBesideClear(limitedPanel(panel), terms, model),
+    leftLimits(panel.facts).reduce(
+      (least, { value }) => micrometres(Math.min(least, value)),
+      mostBesideClear(limitedPanel(panel), terms, model),
+    ),
   );
 }
 

@@ -8,20 +8,26 @@ import type { Finish, PanelFacts } from '../film-model.ts';
 
 export const isColourNormal = (finish: Finish): boolean => hasNoClear(finish);
 
-/** What the car left the factory with says nothing of repaint: a base coat may lie there under a clear. */
+/**
+ * What the car left the factory with says nothing of repaint: a base coat may lie there under a clear. What is stated of
+ * the panel itself is what is on it.
+ */
 export const isRepaintSaidWithoutClear = ({
   facts,
   film,
   condition,
   also,
 }: {
-  readonly facts: Pick<PanelFacts, 'finish'>;
+  readonly facts: Pick<PanelFacts, 'finish' | 'isOwnFinish'>;
   /** Null where none was read. */
   readonly film: unknown;
   readonly condition: Condition;
   readonly also: readonly Condition[];
 }): boolean =>
-  isColourNormal(facts.finish) && film !== null && ![condition, ...also].every(isFactoryFilm);
+  isColourNormal(facts.finish) &&
+  facts.isOwnFinish !== true &&
+  film !== null &&
+  ![condition, ...also].every(isFactoryFilm);
 
 /** Test spots of a panel that left colour which its paint is not known to give. */
 export const coloursAt = ({ recorded }: Pick<PanelFacts, 'recorded'>): readonly string[] =>

@@ -16,8 +16,10 @@ export type LimitCode =
   | 'colour-at-spot'
   | 'test-spot'
   | 'sound-panels'
+  | 'spot-depth'
   | 'near-line'
   | 'place'
+  | 'as-compared'
   | 'no-data';
 
 /** What a limit leaves for a removal: film over a floor, or a ceiling less what is gone. */
@@ -37,6 +39,8 @@ export type Limit = Remark & {
   readonly code: LimitCode;
   readonly value: Micrometres;
   readonly room?: LimitRoom;
+  /** Of repaint whose own test spot left no colour: what it gets in all, and how much of that is gone. */
+  readonly ofRepaint?: { readonly cap: Micrometres; readonly gone: Micrometres };
 };
 
 /** A limit before it is put into words: most that are asked for are asked for their figure alone. */

@@ -1,6 +1,6 @@
 /** Reasons that let nothing at all come off a panel, whatever its film. */
 import { micrometres } from '../../base/units.ts';
-import { daysAgo, needsUltrasound } from '../condition/condition.ts';
+import { daysAgo, needsUltrasound, readByLayers } from '../condition/condition.ts';
 import type { FilmModel, PanelFacts } from '../film-model.ts';
 import type { Panel } from '../template/template.ts';
 import { coloursAt, coloursElsewhere, isColourNormal, spotsNamed } from './colour-at-spot.ts';
@@ -15,6 +15,8 @@ export function outrightLimits(
     readonly isFactoryFilm: boolean;
     /** The panel where nothing was read of it. */
     readonly unread: Panel | null;
+    /** Whether its clear was read by itself all the same. */
+    readonly isReadByLayers?: boolean;
   },
   { freshPaintDays, reading }: Pick<FilmModel, 'freshPaintDays' | 'reading'>,
 ): readonly UnsaidLimit[] {
@@ -22,7 +24,7 @@ export function outrightLimits(
   const nothing = (code: LimitCode, text: string): void => {
     limits.push({ code, value: ZERO, said: () => text });
   };
-  if (state.unread !== null) nothing('no-data', whyUnread(state.unread));
+  if (state.unread !== null) nothing('no-data', whyUnread(state.unread, state));
   const hasBadColour = coloursAt(facts).length > 0 && !isColourNormal(facts.finish);
   if (hasBadColour) nothing('colour-at-spot', colourText(facts, state));
   const elsewhere = hasBadColour ? [] : coloursElsewhere(facts, state.isFactoryFilm);
@@ -72,7 +74,12 @@ function whyTestSpot(facts: PanelFacts): string {
     : 'the total says nothing of refinish clear, a test spot comes first';
 }
 
-const whyUnread = (panel: Panel): string =>
-  needsUltrasound(panel)
+function whyUnread(
+  panel: Panel,
+  { isReadByLayers = false }: { readonly isReadByLayers?: boolean },
+): string {
+  if (isReadByLayers && needsUltrasound(panel)) return readByLayers(panel);
+  return needsUltrasound(panel)
     ? `a gauge for metal reads no film on ${panel.substrate}`
     : 'nothing is known of it until it is read';
+}

@@ -7,6 +7,11 @@ import { recordMeaning } from './record-meanings.ts';
 import { tableColumns } from './table-columns.ts';
 
 export const ownColumnMeanings: Readonly<Record<string, string>> = {
+  'batch/aim':
+    'The aim that the command, the job or the shop asks for, or else the usual one; its total stands in aim_total where it is among the aims.',
+  aim_total:
+    'The total of the aim that is asked for, tax and all, in the currency itself; empty without a price.',
+  aim_total_minor: 'The same total in the least unit of the currency.',
   aims: 'The aims that are quoted, from the mildest to the strongest, with blanks between.',
   bias_mean_um:
     'How much the trainee reads more than the reference over the whole car, in µm; empty where fewer than three panels show it.',

@@ -156,7 +156,8 @@ function builtInDefects(
       'water marks',
     ]),
     graded('local', 'bird-etching', 'bird etching', ['bird droppings', 'bird lime', 'bird etch']),
-    graded('local', 'deep-scratches', 'random deep scratches', [
+    graded('local', 'deep-scratches', 'deep scratches', [
+      'random deep scratches',
       'deep scratch',
       'rids',
       'scratch',

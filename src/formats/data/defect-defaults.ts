@@ -36,7 +36,7 @@ export const defectDefaults = {
     3: ['published', 'Abo & Itoh, J. Jpn. Soc. Colour Mater. 65:605 (1992)'],
   }),
   'bird-etching': depths('bird etching', [1.5, 3, 5, 9, 15]),
-  'deep-scratches': depths('random deep scratches', [2, 3, 4.5, 7, 11]),
+  'deep-scratches': depths('deep scratches', [2, 3, 4.5, 7, 11]),
 } as const;
 
 const FEPA = 'FEPA 43 / ISO 6344-3 tables as reproduced (second-hand)';

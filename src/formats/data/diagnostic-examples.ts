@@ -101,6 +101,10 @@ export const diagnosticExamples: Readonly<Record<DiagnosticCode, DiagnosticExamp
       'before.csv': 'panel,point,reading_um\nroof,1,118\nroof,2,121\nroof,3,116\n',
     },
   ),
+  'compare-nothing-shared': example('compare before.csv after.csv --marked --template saloon', {
+    'after.csv': 'panel,point,reading_um\nboot lid,1,116\nboot lid,2,118\nboot lid,3,114\n',
+    'before.csv': 'panel,point,reading_um\nroof,1,118\nroof,2,121\nroof,3,116\n',
+  }),
   'compare-one-visit': example('compare before.csv', {
     'before.csv': 'panel,point,reading_um\nroof,1,118\nroof,2,121\nroof,3,116\n',
   }),
@@ -208,6 +212,9 @@ export const diagnosticExamples: Readonly<Record<DiagnosticCode, DiagnosticExamp
   'decisions-mismatch': example('read readings.csv --as-decided decisions.json', {
     'decisions.json': '{ "schema": "leastcut/decisions/1", "delimiter": "," }\n',
     'readings.csv': 'panel;point;reading_um\nbonnet;1;101\nroof;1;99\n',
+  }),
+  'defect-graded-twice': example('plan samples/sound-saloon/readings.csv --defects defects.csv', {
+    'defects.csv': 'panel,defect,grade\nbonnet,swirl-marks,3\nbonnet,swirl-marks,1\n',
   }),
   'defect-unknown': example('plan samples/sound-saloon/readings.csv --defects defects.csv', {
     'defects.csv': 'panel,defect,grade\nbonnet,swirl-mark,2\nroof,boredom,2\n',
@@ -370,6 +377,13 @@ export const diagnosticExamples: Readonly<Record<DiagnosticCode, DiagnosticExamp
   'panel-unmatched': example('read input.csv', {
     'input.csv': 'panel,point,reading_um\ntank,1,120\nseat,1,118\n',
   }),
+  'percent-small': example(
+    'quote samples/sound-saloon/readings.csv --job samples/sound-saloon/job.json --defects samples/sound-saloon/defects.csv --shop shop.json --aim correct',
+    {
+      'shop.json':
+        '{ "schema": "leastcut/shop/1", "prices": { "currency": "EUR", "labour_minor_per_h": 4500,\n  "tax": { "name": "VAT", "rate_pct": 0.19, "level": "total", "rounding": "half-up", "included": false } } }\n',
+    },
+  ),
   'plan-mismatch': example('compare before.csv after.csv --marked --plan plan.json', {
     'after.csv':
       'vehicle,panel,point,reading_um\nFH-1,roof,1,116\nFH-1,roof,2,119\nFH-1,roof,3,114\n',
@@ -385,6 +399,13 @@ export const diagnosticExamples: Readonly<Record<DiagnosticCode, DiagnosticExamp
     {
       'shop.json':
         '{ "schema": "leastcut/shop/1", "prices": { "currency": "GBP", "labour_minor_per_h": 4500, "cash_rounding_minor": 1000000 } }\n',
+    },
+  ),
+  'price-material': example(
+    'quote samples/sound-saloon/readings.csv --job samples/sound-saloon/job.json --shop shop.json --aim correct',
+    {
+      'shop.json':
+        '{ "schema": "leastcut/shop/1", "prices": { "currency": "GBP", "labour_minor_per_h": 4500,\n  "materials": [{ "id": "mediun", "pack": 1000, "unit": "ml", "price_minor": 3750 }] } }\n',
     },
   ),
   'price-small': example(

@@ -18,8 +18,12 @@ export const diagnosticRemedies: Readonly<Record<DiagnosticCode, string>> = {
   'usage-unknown-topic': 'Type leastcut explain alone: it lists everything that can be asked for.',
   'price-too-large':
     'Look for a price with too many digits: they are in the least unit of the currency, such as pence.',
+  'price-material':
+    'Mend the name: leastcut methods materials lists what jobs use up. What every job is to be charged stands under "fixed"; what only the shop keeps there may stay.',
   'price-small':
     'Write prices in the least unit of the currency: 4500 for 45.00 in pounds, euros or dollars.',
+  'percent-small':
+    'Write 19 for 19 %. A per cent under one that is meant stays: it is reckoned with as it stands.',
   'price-coin-large':
     'Write cash_rounding_minor in the least unit of the currency: 5 for a coin of 0.05. Leave it out where nobody pays in coins.',
   'usage-unknown-field': 'Ask with --fields= alone: it lists the columns that there are.',
@@ -134,6 +138,8 @@ export const diagnosticRemedies: Readonly<Record<DiagnosticCode, string>> = {
     'Look at the day that --date says, and at those of the record; if they are right, nothing is to be done.',
   'compare-not-marked':
     'Mark points before the work and say so in a column "marked"; if they were marked, give --marked.',
+  'compare-nothing-shared':
+    'Name the readings of one vehicle before and after the work; call a panel and its marked points alike in both files.',
   'worked-mismatch':
     'Name each step that the plan has on the panel, by its number or its machine/pad/product, with the sets that were worked, 0 for none.',
   'worked-unplanned': 'Nothing, if it was worked; else correct the row, or remove it.',
@@ -172,6 +178,8 @@ export const diagnosticRemedies: Readonly<Record<DiagnosticCode, string>> = {
   'template-unusual': 'Measure again. If it is right, nothing: the template is taken as it stands.',
   'sheet-nothing-more': 'Nothing. For every point of the panel, ask for the sheet without --for.',
   'template-undecided': 'Name the template with --template.',
+  'defect-graded-twice':
+    'Keep one row of a defect for each panel. Of two places on it, say under extent where each is.',
   'defect-unknown': 'Write one of the defects that leastcut explain defects names.',
   'json-syntax': 'Mend the place that the caret shows. JSON has no comments, no last comma.',
   'json-duplicate-key': 'Keep one of the two.',

@@ -250,10 +250,15 @@ export const filmDefaults = {
       0.5,
       'assumption',
       'nobody knows which of the two it is',
-      'most likely that the usual film of a car is repaint where a thin panel may be cut back, or a thick car painted so, instead',
+      'most likely that the usual film of a car, or that of one side, is repaint where a thin panel may be cut back, or car or side painted so, instead',
       [0.01, 1],
     ),
-    mirror: um(25, 'assumption', '', 'mirrored panels further apart get a note'),
+    mirror: um(
+      25,
+      'assumption',
+      'simulation of cars of 8 panels at the sides, 3 to 5 points each, whose sides differ by an SD of 6 µm: 0.4 to 0.7 % have neighbours that are further apart together',
+      'mirrored panels further apart get a note; neighbours of one side further apart together may have been painted again',
+    ),
     mirrorShare: pure(
       0.25,
       'assumption',

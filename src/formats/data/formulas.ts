@@ -330,6 +330,11 @@ export const defaultUses: readonly DefaultUse[] = [
     'grade: too regular values',
   ),
   use(
+    'training.slips.honest_rest',
+    'where the other panels together have a smaller chance, the survey is too regular as a whole',
+    'grade: too regular values, of some panels or of all',
+  ),
+  use(
     'training.slips.made_up_spread',
     'too few to tell where F = its square has no chance under the false alarm, at the points that were read',
     'grade: what is said where too little was handed in',

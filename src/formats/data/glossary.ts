@@ -525,7 +525,7 @@ export const glossary: readonly GlossaryEntry[] = [
   heading(
     'bound by',
     ['binding limit', 'bound_by'],
-    'The limit that allows least, and so decides what may go. The words in this column are the limits: clear or topcoat, life, total, n = 1, matte, covered, fresh, spot 1st, others, line, no data. Each has a meaning of its own.',
+    'The limit that allows least, and so decides what may go. The words in this column are the limits: clear or topcoat, life, total, n = 1, matte, covered, fresh, spot 1st, others, as tried, line, no data. Each has a meaning of its own.',
   ),
   heading(
     'line',
@@ -541,6 +541,99 @@ export const glossary: readonly GlossaryEntry[] = [
     'not yet',
     ['way out'],
     'Panels from which nothing may go till something is done or learnt; the page says what. Of those under “Leave” nothing that could be learnt changes it; those under “Spot first” need a test spot of their own.',
+  ),
+  heading(
+    'read again first',
+    [],
+    'A value that looks keyed wrongly, a 0, or a value beyond the range of the gauge: read the same place again before anything else, as it decides what is said of that panel.',
+  ),
+  heading(
+    'read more first',
+    [],
+    'Panels that the plan works though fewer than three points of them were read: read the further points that it names before any of them is worked.',
+  ),
+  heading(
+    'before any work',
+    ['first check the gauge'],
+    'What is to be settled before any panel is worked: files that may be of two cars, a gauge that failed its check or may have moved, film that is thick all over, or a trial that took more than was meant.',
+  ),
+  heading(
+    'mind',
+    ['much risk'],
+    'What is easily done wrong with this page, or what was asked for that carries more risk than usual: read it before the figures.',
+  ),
+  heading(
+    'colour on the pad',
+    ['no colour on the pad'],
+    'Whether the polish took on the colour of the paint at a trial. Colour says that the clear is through there, or that there is none; none on paint said to have no clear says that there is one, or that nobody looked.',
+  ),
+  heading(
+    'too much came off',
+    ['perhaps too much came off'],
+    'At a trial or at work more film went, or may have gone, than might go: find out why before any further panel is worked.',
+  ),
+  heading(
+    'assumed, say otherwise',
+    [],
+    'What nobody stated or measured and bears most on the result; the key of the file in which to say otherwise stands behind it.',
+  ),
+  heading(
+    'stated',
+    ['what is held of the paint, and where it is said'],
+    'What the files say of the paint and its past, and which file says it.',
+  ),
+  heading('what to do', [], 'What follows from what the page found, the first thing first.'),
+  heading(
+    'where its lines are from',
+    [],
+    'The figures that the two lines of a panel are drawn from: over the one its film reads like repaint, under the other it is cut back.',
+  ),
+  heading(
+    'read in vain',
+    [],
+    'Panels that were read, but whose readings say nothing of their paint, as on plastic; what could be done stands behind them.',
+  ),
+  heading(
+    'risk if a plan took it all',
+    ['risk is told', 'what would lower it'],
+    'The risk of too thin a clear on a panel worked to all that may go, what makes up its doubt, and what would lower it.',
+  ),
+  heading('besides', [], 'Advice that is of use and does not come first.'),
+  heading(
+    'read at the spots',
+    ['marks that stay', 'local work'],
+    'What single marks come to: film read beside them, what is done at their places, and those that are left.',
+  ),
+  heading('less may go', [], 'Why less may go at this visit than at the one before.'),
+  heading(
+    'not on the film record',
+    ['more film at a later visit', 'points left out of the pairs'],
+    'What a comparison of visits leaves out or cannot explain: panels whose loss is not recorded, film that grew from one visit to the next, and points that have no partner.',
+  ),
+  heading(
+    'against the plan',
+    ['plan in doubt'],
+    'How what came off compares with the plan; where the plan may be of another car or other work, nothing is held against it.',
+  ),
+  heading(
+    'reference in doubt',
+    ['marks in doubt', 'unlike the others'],
+    'Where most of a class, or most of what was observed, disagrees with what it is held against: look there before anybody is judged by it.',
+  ),
+  heading(
+    'too few points',
+    ['reference of few points', 'reference of one point a panel'],
+    'Too few points were read, by the trainee or for the reference, to judge panels by their spread.',
+  ),
+  heading(
+    'too alike',
+    ['copies', 'handed in twice'],
+    'Surveys that have more figures in common than chance gives, or are the same file: ask before the marks are given.',
+  ),
+  heading(
+    'void',
+    ['not observed', 'why it cannot be read', 'how it is scored'],
+    'What was scored and what was not: void panels count as not read, and the page says how the rest was scored.',
   ),
   heading(
     'n = 1',
@@ -561,6 +654,11 @@ export const glossary: readonly GlossaryEntry[] = [
     'others',
     ['original panels', 'sound panels'],
     'A repainted panel with a test spot of its own: no more may go than on the original panel of the same car that allows least.',
+  ),
+  heading(
+    'as tried',
+    ['depth of its test spot', 'as deep as tried'],
+    'A repainted panel with a test spot of its own: no more may go in the middle than the sets of its deepest spot take, which showed no colour on the pad. For more, work that spot deeper first.',
   ),
   heading(
     'spot 1st',
@@ -1102,6 +1200,11 @@ export const glossary: readonly GlossaryEntry[] = [
     'trainee',
     ['student', 'attempt'],
     'Whose survey is graded; several surveys of one name are attempts in the order of the files.',
+  ),
+  word(
+    'rubric',
+    ['rubric file', 'leastcut/rubric/1', 'marking scheme'],
+    'How surveys of trainees are marked, as JSON: pass_mark_pct, and weights of accuracy, coverage, low_points, repairs and repeatability. Only their ratios count, and one that is not there weighs nothing. It may have a name, and sigma_pt_um: a number, or "class". For example {"schema": "leastcut/rubric/1", "pass_mark_pct": 70, "weights": {"accuracy": 3, "coverage": 1, "low_points": 2, "repairs": 2, "repeatability": 1}}. Each key may be explained by its name.',
   ),
   word(
     'mark',

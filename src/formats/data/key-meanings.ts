@@ -456,6 +456,13 @@ export const keyMeanings: readonly KeyMeaning[] = [
     'Whether surely more came off than might go: the next survey and plan say so of the panel. "perhaps" where what was measured is more, by no more than it may be off by: they say that too. Null where what might go is not known, or where what was measured is more and the readings tell too little, such as means of panels.',
   ),
   record(
+    'left_um',
+    '0.8',
+    'What might still go after that visit, in µm, where a survey of its later readings alone would allow more: it holds for those readings, until something more is read of the panel.',
+  ),
+  record('left_points', '5', 'At how many points the panel was read after that visit.'),
+  record('left_mean_um', '107.4', 'What these points read on average, in µm.'),
+  record(
     'gained_um',
     '29.8',
     'How much film came on, in µm, where that is as much as paint adds: nothing was taken then, and nothing may go before a test spot. If it was no paint, take it off the record.',
@@ -469,7 +476,7 @@ export const keyMeanings: readonly KeyMeaning[] = [
   record(
     'places',
     '[{ "panel": "boot", "defect": "deep-scratches", "median_um": 4.2, "high_um": 9.8 }]',
-    'Places that the plan of the visit worked deeper than their panel, by a spot at a deep defect. Nobody read them: later plans work no other spot on that panel.',
+    'Places that the plan of the visit worked deeper than their panel, by a spot at a deep defect. Until they are read, as points called by the defect and counted (deep scratches 1), later plans work no other spot on that panel.',
   ),
   record('defect', '"deep-scratches"', 'The defect at which the spot was planned.'),
   record(

@@ -592,6 +592,8 @@ export const recordKeyMeanings: Readonly<Record<string, string>> = {
     'Pairs of surveys that hold the same values, or nearly the same, more often than chance allows.',
   identical:
     'Whether they are the same. file: the two are one file, byte by byte. readings: the same readings in the same order. null: neither.',
+  copied_panels:
+    'Whole panels that both hold reading for reading, where these give them away; none else.',
   apart_um:
     'Standard deviation of the differences of the two, in µm, where that gives them away; null where the same values do.',
   usual_um: 'What it usually is between two of this class, in µm; null likewise.',

@@ -177,6 +177,8 @@ export const recordPlaceMeanings: Readonly<Record<string, string>> = {
   'per_extra_pct.spent_um': 'The film that each further per cent takes, in µm.',
   'per_extra_pct.price_minor':
     'What each further per cent costs, in the least unit of the currency; null without prices.',
+  'options.notes':
+    'What the aim has to say for itself beside the aims before it, or beside a further one that is not quoted: where it clears or takes less, clears no more, costs less, or is the same, and why.',
   'options.time': 'Hours of the whole job.',
   'options.time.p50_h':
     'Hours of the whole job that half of such jobs take at most; null where there is nothing to work.',
@@ -243,6 +245,25 @@ export const recordPlaceMeanings: Readonly<Record<string, string>> = {
   'compare.panels.steps':
     'The steps of the plan, with what was worked of each; empty without a plan.',
   'compare.panels.steps.sets': 'How many sets the plan has of it.',
+  'compare.places':
+    'The places that the plan worked deeper than their panels, by a spot at a deep defect; empty without any.',
+  'compare.places.panel': 'The panel that the place lies on.',
+  'compare.places.defect': 'The defect at which the spot was, by its id.',
+  'compare.places.point': 'The name of the point at which the place is read.',
+  'compare.places.worked_sets':
+    'Sets of the spot that were worked; null where the plan does not say them.',
+  'compare.places.planned_um':
+    'What the spot was to take there beyond the panel’s own steps, in µm.',
+  'compare.places.planned_um.median': 'The middle of it, in µm.',
+  'compare.places.planned_um.high': 'The same at most, in 95 cases of 100.',
+  'compare.places.measured_um':
+    'What was measured there beyond what the panel lost, in µm, and its standard uncertainty; null where nobody read it.',
+  'compare.places.measured_um.value': 'What was measured there beyond what the panel lost, in µm.',
+  'compare.places.held_um':
+    'What is held to have gone there beyond what the panel lost, by the plan and that reading, in µm; null where nobody read it.',
+  'compare.places.budget_um': 'What might go there by the plan, in µm; null where it does not say.',
+  'compare.places.budget_left_um':
+    'What is left there, in µm; null where it was not compared what the panel lost.',
   'held_um.mean': 'Mean of what is held to be gone, in µm.',
   'compare.panels.clear_um':
     'Clear that is left on the thinnest part of the panel, in µm; null where the total tells nothing of it.',

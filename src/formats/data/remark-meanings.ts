@@ -263,7 +263,7 @@ export const remarkMeanings: readonly RemarkMeaning[] = [
   ),
   assumption(
     'spots-counted-once',
-    'A trial of --spots is on the film record already: its spot, panel, combination, sets, readings of each mark, share cleared and haze are the same. It counts once, as recorded.',
+    'A trial of --spots is on the film record already: its spot, panel, combination, sets, readings of each mark, share cleared and haze are the same. It counts once, as recorded. What it took is not held against what may go now: more might go when it was made.',
     'If it was another trial, give the spot another name.',
   ),
   assumption(
@@ -427,6 +427,10 @@ export const remarkMeanings: readonly RemarkMeaning[] = [
     'of-these-steps',
     'Survey and plan differ in what may go: the survey speaks of a step not tried on this paint, the plan of its own steps, which a test spot or the shop’s rates foretell better or worse.',
   ),
+  reason(
+    'tried-first',
+    'A step that a test spot on this paint proved, by its film and with no more haze than the aim lets stand, stands before a milder one that was not tried there, as long as it takes no more, neither in the middle nor in nine cases of ten.',
+  ),
   reason('local-spot', 'Extra sets of a small pad at one deep mark, before the panel’s own steps.'),
   reason(
     'local-less',
@@ -444,7 +448,7 @@ export const remarkMeanings: readonly RemarkMeaning[] = [
   reason(
     'local-place-unread',
     'A spot at a deep defect was planned on this panel at a visit on record, and its place was not read since: no other spot on it, be it at that place or beside it.',
-    'Read that place, and record it.',
+    'Read that place as a point of the panel, called by its defect and counted (deep scratches 1), and name the film record: what it reads then counts.',
   ),
   reason(
     'local-aim',
@@ -466,6 +470,14 @@ export const remarkMeanings: readonly RemarkMeaning[] = [
   reason('clears-less', 'Clears less than can be had; the value is how much, in points.'),
   reason('stronger-step', 'Clears no more, and its strongest step is stronger.'),
   reason('more-film', 'Clears no more, and takes more film; the value is how much, in µm.'),
+  reason(
+    'not-tried-here',
+    'Clears no more, by a step that no test spot on this paint proved; the one that is planned was proved, and takes no more than what would be planned without it.',
+  ),
+  reason(
+    'may-take-more',
+    'Clears no more, by a step that was tried on this paint, and takes more than what would be planned without any that was: in the middle, or in nine cases of ten.',
+  ),
   reason('more-time', 'As good, and takes longer; the value is how much, in minutes.'),
   reason('more-set-ups', 'As good on this panel, and the car would need more combinations.'),
   reason('by-name', 'As good in everything; of such the first by name is taken.'),
@@ -487,11 +499,22 @@ export const remarkMeanings: readonly RemarkMeaning[] = [
     'limit-colour-at-spot',
     'Nothing may go from a panel where a test spot left colour on the pad, on paint that should have a clear.',
   ),
-  reason('limit-place', 'Nothing may go before the place that was worked deeper is read.'),
+  reason(
+    'limit-as-compared',
+    'Nothing more may go by the readings that ended the visit on record: nothing was left then.',
+  ),
+  reason(
+    'limit-place',
+    'Nothing more may go at the place that was worked deeper, or not before it is read.',
+  ),
   reason('limit-test-spot', 'Nothing may go before a test spot on this very panel.'),
   reason(
     'limit-sound-panels',
     'Nothing may go from repaint where nothing may go from some original panel.',
+  ),
+  reason(
+    'limit-spot-depth',
+    'Nothing more may go from repaint that was worked as deep as its test spot was since.',
   ),
   reason('limit-no-data', 'Nothing may go where nothing is known of the film.'),
   caution('edges-read', 'Points near an edge were read apart: the film is thinner there.'),
@@ -503,7 +526,7 @@ export const remarkMeanings: readonly RemarkMeaning[] = [
   caution(
     'colour-on-repaint',
     'A repainted panel of a car whose paint has no clear: what it was painted with may have one, over a base coat, and colour on the pad is the first sign that it is gone.',
-    'Look at the pad after each set; at the first colour, stop on that panel.',
+    'Look at the pad after each set; at the first colour, stop on that panel. If that panel itself has no clear, state its finish in the job (panels).',
   ),
   caution('rotary-heat', 'A rotary that stands or lingers burns paint within seconds.'),
   caution(
@@ -526,7 +549,17 @@ export const remarkMeanings: readonly RemarkMeaning[] = [
   advice('spot-again', 'A second set on the same place may still do it, and tells more.'),
   advice('spot-step-up', 'The trial did not clear: the next rung is named.'),
   advice('spot-refine', 'The trial cleared and left haze: a milder step by dual action clears it.'),
-  advice('spot-done', 'The mildest trial that cleared is enough.'),
+  advice(
+    'spot-place-short',
+    'The next step goes on at the place of a trial, and what that took with what the step takes is more than might go there, as its marks read before.',
+    'Run survey with --spots first. If too much came off, leave that place, and try a milder step or fewer sets on a fresh one.',
+  ),
+  advice(
+    'spot-place-unknown',
+    'The next step goes on at the place of a trial of which the marks do not tell what might go: none were read, too few, or the film is thick as repaint.',
+    'Run survey with --spots before that place is worked on.',
+  ),
+  advice('spot-done', 'The mildest trial that cleared is enough, in as many sets as it had.'),
   advice(
     'spot-stop-colour',
     'Colour came off on the pad.',
@@ -611,14 +644,24 @@ export const remarkMeanings: readonly RemarkMeaning[] = [
     'On repaint with a test spot of its own no more goes than on the original panel that allows least.',
   ),
   limit(
+    'spot-depth',
+    'Of repaint nobody knows how much clear it has: no more goes in the middle than the sets of its deepest test spot take there, as foretold by all that is learnt of that paint, which left no colour on the pad; less what visits took off the panel since.',
+    'Work the spot deeper, set by set, and look at the pad after each; then name it with all its sets (--spots).',
+  ),
+  limit(
     'near-line',
     'The panel is near the line that its word hangs on: no more goes than keeps the risk over all that it may be, each by its chance (not on each side alone), in the survey and in the plan.',
     'Settle what it is first; survey --why PANEL says by what.',
   ),
   limit(
     'place',
-    'A spot at a deep defect was planned on the panel, and its place was not read after the work: no more goes than the plan leaves there, less what the panel lost beyond its plan.',
-    'Read that place before anything more comes off the panel.',
+    'A spot at a deep defect was planned on the panel: no more goes than the plan leaves at its place, less what the panel lost beyond its plan, or, where the place was read after the work, less what is held to have gone there.',
+    'Read that place, as a point called by its defect and counted (deep scratches 1), before anything more comes off the panel; if the spot was not worked, say so with --worked, 0 sets of it.',
+  ),
+  limit(
+    'as-compared',
+    'The readings are those after a visit on record, and nothing more was read of the panel: no more goes than was left then, by the readings of both visits and what its plan and the other panels say of it.',
+    'Read the panel again, best at more points: new readings say anew what may go.',
   ),
   limit('no-data', 'Nothing is known of the film.', 'Read the panel.'),
   assumption(
@@ -640,6 +683,34 @@ export const remarkMeanings: readonly RemarkMeaning[] = [
     'quote-materials',
     'What is used and has no price on the list is not charged apart.',
     'Add it to materials among the prices, or see that the price of an hour covers it.',
+  ),
+  note(
+    'aim-clears-less',
+    'On this car the aim clears less than the one before it, as full does where a finish without haze costs the film that the marks would need.',
+    'Quote the one before it, or see which panels it leaves.',
+  ),
+  note(
+    'aim-clears-no-more',
+    'On this car the aim clears no more than the one before it, and costs as much or more; it may end with a finer finish.',
+    'Quote the one before it, unless the finish is wanted.',
+  ),
+  note(
+    'aim-takes-less-film',
+    'On this car the aim clears more than the one before it and takes less film: choices that hardly differ count as one.',
+  ),
+  note(
+    'aim-costs-less',
+    'On this car the aim costs less than the one before it, or without prices takes less time.',
+    'See what it leaves, and what more film it takes.',
+  ),
+  note(
+    'further-aim-costs-less',
+    'Of an aim that is quoted alone: a further one that is not quoted clears as much and costs less.',
+    'Quote that aim as well, and weigh the film it takes.',
+  ),
+  note(
+    'aim-same',
+    'On this car the aim gets and costs what an earlier one does, so that the owner is not offered it.',
   ),
   exclusion('not-measured', 'A panel was not read, so nothing is promised there.'),
   exclusion('under-film', 'A panel lies under film or wrap and is not worked.'),
@@ -852,7 +923,12 @@ export const remarkMeanings: readonly RemarkMeaning[] = [
   caution(
     'place-on-record',
     'At an earlier visit a spot at a deep defect was planned on the panel: it was to take so much at one place beyond what the panel lost. Nobody has read that place since. What may go is told of the rest of the panel; a plan works no other spot on it.',
-    'Keep off that place. Read it before anything more comes off there.',
+    'Keep off that place. Read it, as a point of the panel called by the defect and counted (deep scratches 1), before anything more comes off there.',
+  ),
+  caution(
+    'place-read',
+    'At an earlier visit a spot at a deep defect was planned on the panel, and its place was read since: what is held to have gone there, by the plan and that reading, is gone at one place of the panel. Like a test spot’s it counts in what may go, and other spots may be planned again. Read beside the place less than the middle of the plan counts only where the reading bears it.',
+    'If the reading is of another place, give its point another name.',
   ),
   caution(
     'spot-overrun',
@@ -875,6 +951,11 @@ export const remarkMeanings: readonly RemarkMeaning[] = [
     'Read its marks again, and try another place.',
   ),
   caution(
+    'few-of-finish',
+    'The job states another finish for some panels than most have (a roof in single stage on a car of clear over base). Film of another number of layers is no measure of theirs, and too few of them agree to be compared with each other: they are compared with the others all the same, as it only lets less go.',
+    'Read more panels of that finish; or state the layers of those panels (clear_um, under_um).',
+  ),
+  caution(
     'thick-baseline',
     'The panels of the car agree on a film that reads like repaint to what factories paint: a car painted again all over reads so, and one under a wrap or paint protection film ("covered"), which leaves no colour on a pad. Its edges show a film, a test spot what paint lies on it.',
   ),
@@ -883,7 +964,16 @@ export const remarkMeanings: readonly RemarkMeaning[] = [
     'Most panels agree and one reads far less, on a car of more film than factories mostly paint: it was cut back, or they were painted over. Both count in what may go: the thin panel as cut back, the others as repaint by the chance that they are, never held to be likelier than not. A third of the panels or more that read as factories paint, 40 µm or 35 % under the others, show that those were painted over.',
     'Read the clear of the thinnest panel by itself, or state what was painted again (painted_days_ago).',
   ),
-  note('mirror-difference', 'Two panels that face each other differ more than paint lines do.'),
+  note(
+    'mirror-difference',
+    'Two panels that face each other differ more than paint lines do. One such pair in forty is painted so; else the thicker one may have been painted again, or the thinner one cut back.',
+    'Look for signs of repaint on the thicker one (overspray in the shuts, other orange peel), and ask what was painted again (painted_days_ago).',
+  ),
+  caution(
+    'side-painted',
+    'Neighbouring panels of one side read over the panels that face them, together, by more than sides painted alike differ (25 µm): they may have been painted again as one, or the factory did so. More readings do not tell which. Nothing may go from them till it is settled, and they are no measure of what may go from other repaint.',
+    'State what was painted again (painted_days_ago); or read the door shuts of both sides (place shut), which are masked when a side is painted: apart as the faces are, it was not; or make a test spot on each: without colour as much may go as from the least of the other original panels.',
+  ),
   note(
     'sound-panel-cap',
     'On refinished or filled panels never more goes than on the original panel that allows least.',

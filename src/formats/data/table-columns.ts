@@ -104,6 +104,8 @@ const quote: Columns = {
   subtotal_minor: 'options[].subtotal_minor',
   tax_minor: 'options[].tax_minor',
   total_minor: 'options[].total_minor',
+  notes: 'options[].notes[]',
+  notes_text: 'options[].notes[].text',
 };
 
 const compare: Columns = {
@@ -297,7 +299,8 @@ export const tableColumns: Readonly<Record<string, Columns>> = {
     ...job,
     ...gathered('kind', 'aims', 'currency', 'currency_digits'),
     ...gathered('least_total_minor', 'most_total_minor'),
-    ...gathered('least_total', 'most_total', 'least_time_p50_h', 'most_time_p80_h', 'n_exclusions'),
+    ...gathered('least_total', 'most_total', 'aim', 'aim_total_minor', 'aim_total'),
+    ...gathered('least_time_p50_h', 'most_time_p80_h', 'n_exclusions'),
     ...failure,
   },
   'batch --reorder': gathered(

@@ -157,6 +157,13 @@ export const trainingDefaults = once(
           'chance under which a panel counts as one that reads too even; so many of them are then judged by the binomial law',
           [0.001, 0.2],
         ),
+        honestRest: pure(
+          0.1,
+          'derived',
+          'drawn surveys (100 cars): who read only the middles is told so of all panels in 88 of 100, and honest panels beside made-up ones are taken along in none of 200',
+          'chance from which the panels that do not read too even by themselves look honest together; under it all panels count as too regular',
+          [0.0001, 0.5],
+        ),
         madeUpSpread: pure(
           1 / 3,
           'assumption',

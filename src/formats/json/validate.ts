@@ -30,6 +30,7 @@ import {
   wordsOf,
 } from './schema-words.ts';
 import { shorten } from './shorten.ts';
+import { toldOnce } from './told-once.ts';
 
 type Issue = z.core.$ZodIssue;
 type Request = { readonly schema: z.ZodType; readonly document: JsonDocument };
@@ -49,7 +50,7 @@ export function validate<S extends z.ZodType>(
   const otherKind = namesAnotherKind(request, issues);
   if (otherKind !== undefined) return refused(otherKind);
   const told = withoutMisspelt(request, issues).flatMap((issue) => tell(request, issue));
-  return refused(...[...told, ...lost].sort(byPlace));
+  return refused(...toldOnce([...told, ...lost].sort(byPlace)));
 }
 
 /** What may be a plain value or an object, and is an object, is wrong where the object is wrong. */
@@ -196,7 +197,7 @@ function quotedNumberHint(text: string, expected: Schema): string | undefined {
 }
 
 /** `panels.bonnet.finish`, `machines[1]`. */
-const pathText = (path: JsonPath): string =>
+export const pathText = (path: JsonPath): string =>
   path
     .map((step, i) => (typeof step === 'number' ? `[${step}]` : i === 0 ? step : `.${step}`))
     .join('');

@@ -85,6 +85,18 @@ const panel = zoned({
   }),
 });
 
+const place = z.strictObject({
+  panel: z.string(),
+  defect: z.string(),
+  point: z.string(),
+  worked_sets: count.nullable(),
+  planned_um: z.strictObject({ median: removal, high: removal }),
+  measured_um: z.strictObject({ value: z.number(), sd: removal }).nullable(),
+  held_um: z.strictObject({ mean: removal, sd: removal }).nullable(),
+  budget_um: figure,
+  budget_left_um: figure,
+});
+
 const car = z.strictObject({ n_panels: count, removed_um: change });
 
 export const compareRecordSchema = recordOf(
@@ -94,6 +106,7 @@ export const compareRecordSchema = recordOf(
     template: z.string(),
     risk_pct: percent,
     panels: z.array(panel),
+    places: z.array(place),
     not_compared: z.array(
       z.strictObject({ panel: z.string(), code: z.string(), text: z.string() }),
     ),

@@ -195,6 +195,7 @@ export const gradeRecordSchema = recordOf(
           identical: z.enum(['file', 'readings']).nullable(),
           same: count,
           out_of: count,
+          copied_panels: z.array(z.string()),
           apart_um: length.nullable(),
           usual_um: length.nullable(),
         }),

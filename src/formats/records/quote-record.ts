@@ -85,6 +85,7 @@ const option = z.strictObject({
   materials: z.array(material),
   stage_costs: z.array(z.strictObject({ stage: z.string(), materials_minor: minor })),
   towel_loads: count,
+  notes: z.array(remark),
 });
 
 const quoteSchema = resultOf('quote', {

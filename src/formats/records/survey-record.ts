@@ -58,6 +58,7 @@ const comparison = z.strictObject({
     'thinnest',
     'halves-apart',
     'halves-gap',
+    'over-mirror',
   ]),
   value_um: z.number(),
   put_back_um: z.number().min(0),

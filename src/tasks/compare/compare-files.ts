@@ -16,8 +16,10 @@ import type { NamedGauges } from './compare-gauges.ts';
 import { type ComparedGloss, compareGloss } from './compare-gloss.ts';
 import { leftOn, type PanelLeft, partsOf } from './compare-left-parts.ts';
 import { type MarksOnly, marksOnly } from './compare-marks.ts';
+import { nothingShared } from './compare-nothing-shared.ts';
 import { dayDoubts } from './compare-order.ts';
-import { type PanelPlace, plannedPlaces } from './compare-places.ts';
+import { type PanelPlace, panelsWithPlaces, placesOnPanels } from './compare-places.ts';
+import { readPlaces } from './compare-places-read.ts';
 import { type Planned, plannedPanels, type RateSeen } from './compare-plan.ts';
 import {
   type BeforeWork,
@@ -53,8 +55,10 @@ export type CompareResult = {
   readonly panels: readonly PanelLeft[];
   /** What came off each panel, as a record keeps it. */
   readonly visit: VisitPanels;
-  /** Places that the plan worked deeper than their panels: nothing that was read is known to be of them. */
+  /** Places that the plan worked deeper than their panels, with what was read there. */
   readonly places: readonly PanelPlace[];
+  /** Ids of the panels on which the plan has one, worked or not. */
+  readonly deeper: ReadonlySet<string>;
   /** The test spots that no record was given yet. */
   readonly newSpots: SurveyResult['newSpots'];
   /** The place of this visit in the record that is given; null where it is not there yet. */
@@ -152,10 +156,11 @@ function comparedVisits(
   asGiven: CompareRequest,
 ): Outcome<CompareResult> {
   const { first, last } = visits;
-  const seen = seenOver(visits, request);
+  const seen = seenOver(visits, besides.worked.done, request);
   const { total, rises, found } = seen;
   const held = new Set([...(found.again === null ? [] : [found.again]), ...found.within]);
-  const standing = standings({ first, last, total, rises, held }, request).value;
+  const deeper = panelsWithPlaces(besides.planned);
+  const standing = standings({ first, last, total, rises, held, deeper }, request).value;
   if (standing === undefined) return { diagnostics: [] };
   const marks = marksOnly(total, request.settings.film);
   const before = { surveyed: standing.all.before, planned: besides.planned, marks };
@@ -192,13 +197,14 @@ function resultOf(
   // A plan of these very readings took them for a survey.
   const isOfThese = request.plan !== undefined && isOwnPlan && madeBefore === null;
   const marks = { ...before.marks, before: before.marks.before && !isOfThese };
-  const work = { planned, done: worked.done, ids, rises, isOwnPlan, marks };
+  const places = readPlaces(worked.done, total.panels, { first, last }, request.settings.film);
+  const work = { planned, done: worked.done, places, ids, rises, isOwnPlan, marks };
   const { parts: rest, rates } = leftOn(withoutPointsApart(total), work, standing.rest);
   const parts =
     standing.all === standing.rest
       ? rest
       : saferParts(total, leftOn(withAllPoints(total), work, standing.all).parts, rest);
-  const visit = visitOf(parts);
+  const visit = visitOf(parts, standing.all.asked.survey.panels);
   const shift = commonShift(parts.flatMap(partsOf), {
     stepSd: request.settings.correction.removal.stepLogSd,
     isOwnPlan,
@@ -213,7 +219,8 @@ function resultOf(
     steps,
     panels: parts.filter(({ comparison }) => ids.has(comparison.panel.id)),
     visit,
-    places: plannedPlaces(planned, first.surveyed.survey.template),
+    places: placesOnPanels(places, first.surveyed.survey.template),
+    deeper: panelsWithPlaces(planned),
     newSpots: first.surveyed.newSpots,
     again: found.again,
     unrecorded: request.recording === true ? unrecordedPanels(parts, visit) : [],
@@ -238,6 +245,7 @@ const doubtsOf = (
   { recording = false, date, ...request }: CompareRequest,
 ): readonly Diagnostic[] => [
   ...recordDoubts({ visits: visitsKnown(request), found, first, last, recording, date }),
+  ...nothingShared(total, { first, last }),
   ...dayDoubts(date, all),
   ...swapDoubts(total, [first.file, last.file]),
   ...filmDoubts(total, steps, last.file),

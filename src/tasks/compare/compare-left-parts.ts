@@ -5,6 +5,7 @@ import type { PanelSurvey, ZoneName } from '../../film/survey.ts';
 import type { SurveyResult } from '../survey/survey-vehicle.ts';
 import type { MarksOnly } from './compare-marks.ts';
 import { partLeft, type Surveys } from './compare-panel.ts';
+import type { PlaceRead } from './compare-places-read.ts';
 import {
   measuredParts,
   mildestSet,
@@ -25,6 +26,8 @@ export const partsOf = (panel: PanelLeft): readonly PartLeft[] =>
 type ComparedWork = {
   readonly planned: Planned;
   readonly done: Planned;
+  /** Places that were worked deeper, by the ids of their panels. */
+  readonly places: ReadonlyMap<string, readonly PlaceRead[]>;
   /** Whether it was planned of these readings. */
   readonly isOwnPlan: boolean;
   readonly marks: MarksOnly;
@@ -36,7 +39,7 @@ type ComparedWork = {
 /** Every compared panel as it stands, by all that was seen, and the plan's rates on the panels asked about. */
 export function leftOn(
   { panels }: SurveyComparison,
-  { planned, done, ids, rises, isOwnPlan, marks }: ComparedWork,
+  { planned, done, places, ids, rises, isOwnPlan, marks }: ComparedWork,
   { before, known, asked }: Standing,
 ): { readonly parts: readonly PanelLeft[]; readonly rates: readonly RateSeen[] } {
   const { settings } = known;
@@ -56,7 +59,8 @@ export function leftOn(
       standing: partIn(known, id, zone),
       asked: partIn(asked, id, zone),
     });
-    const common = { seen, mildest, grounds, isOwnPlan, marks, rise: rises.get(id) ?? null };
+    const ofPanel = { rise: rises.get(id) ?? null, places: places.get(id) ?? [] };
+    const common = { seen, mildest, grounds, isOwnPlan, marks, ...ofPanel };
     const measuredAs = (foretold: typeof plan) =>
       measured.find((part) => part.foretold.path === foretold?.path);
     const zones = comparison.zones.map((zone) => {

@@ -19,6 +19,7 @@ import type { PanelComparison } from '../../film/compare/panel-comparison.ts';
 import type { Allowance } from '../../film/limits/allowance.ts';
 import type { AllowanceGrounds } from '../../film/limits/allowance-at.ts';
 import type { Limit, LimitRoom } from '../../film/limits/limit.ts';
+import type { TopcoatCase } from '../../film/limits/topcoat-cases.ts';
 import { topcoatRisk } from '../../film/limits/topcoat-risk.ts';
 import type { PanelSurvey } from '../../film/survey.ts';
 
@@ -137,7 +138,7 @@ function limitsPassed(part: OverrunCase): readonly Remark[] {
       : [
           remark(
             'clear-passed',
-            says`on the thinnest ${thinnest} % ${um(Math.max(0, topcoat.clear.mean))} of clear are expected, ${bare(topcoat.clearFloor)} must stay`,
+            says`on the thinnest ${thinnest} % ${um(Math.max(0, topcoat.clear.mean))} of ${coatOf(topcoat)} are expected, ${bare(topcoat.clearFloor)} must stay`,
             Math.max(0, topcoat.clear.mean),
           ),
         ]),
@@ -164,17 +165,22 @@ const passedRoom = (limits: readonly Limit[], code: Limit['code']): LimitRoom | 
   return room !== undefined && room.of < room.less ? room : null;
 };
 
+/** Single-stage paint has no clear to lose. */
+const coatOf = ({ finish }: TopcoatCase): 'clear' | 'topcoat' =>
+  finish === 'single-stage' ? 'topcoat' : 'clear';
+
 function clearAtRisk(
   { topcoat }: Allowance,
   { risk, logSd }: AllowanceGrounds['terms'],
 ): readonly Remark[] {
+  const coat = topcoat === null ? 'clear' : coatOf(topcoat);
   const now = topcoat === null ? 0 : topcoatRisk(topcoat, { median: micrometres(0), logSd });
   return now <= risk
     ? []
     : [
         remark(
           'clear-at-risk',
-          `the clear is under its floor by now with a chance of ${finePercent(now)}, and ${finePercent(risk)} was accepted`,
+          `the ${coat} is under its floor by now with a chance of ${finePercent(now)}, and ${finePercent(risk)} was accepted`,
           now,
         ),
       ];

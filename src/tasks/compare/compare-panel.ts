@@ -26,6 +26,7 @@ import { byMarksAlone, isUntold, lessGone, unsaidByMarks } from './compare-marks
 import { type Allowed, isOver, isOverUnknown, isPerhapsOver, overruns } from './compare-overrun.ts';
 import { reasonsFor, riseReasons } from './compare-part-reasons.ts';
 import { keepingPlaces } from './compare-places.ts';
+import type { PlaceRead } from './compare-places-read.ts';
 import { type MeasuredPart, mainStep, measuredOf, type SeenRates } from './compare-plan.ts';
 import type { OneMoreSet, PartLeft, Rise } from './part-left.ts';
 
@@ -44,6 +45,8 @@ export type PartCase = {
   readonly foretold: ForetoldPanel | undefined;
   readonly measured: MeasuredPart | undefined;
   readonly rise: Rise | null;
+  /** Which zone they lie in nobody says, so each holds them all. */
+  readonly places: readonly PlaceRead[];
   readonly surveys: Surveys;
   readonly seen: SeenRates;
   readonly mildest: OneMoreSet | null;
@@ -78,6 +81,7 @@ function notTold(part: PartCase, oneMore: OneMoreSet | null): PartLeft {
     against: null,
     allowed: allowedBefore(part),
     rise: part.rise,
+    places: part.places,
     overruns: [],
     held: null,
     left: null,
@@ -128,8 +132,11 @@ function told(part: PartCase, { change, standing, asked, oneMore }: Compared): P
     byMarks?.(exactly(gone), held) ?? (isOfMarks ? unsaidByMarks(surveyed) : surveyed);
   const more =
     byMarks === null ? moreThanBefore(part.surveys.before, onPanel, oneMore.removal) : 'no';
-  const isUnsaid = isOfMarks && isUntold(onPanel);
-  const left = keepingPlaces(onPanel, planned?.places ?? [], gone);
+  // Of too few points a survey says that nothing may go, as it knows nothing: that is no reason to stop.
+  const isUnsaid =
+    (isOfMarks && isUntold(onPanel)) ||
+    (byMarks === null && hasFew('after', part) && onPanel.boundBy.code === 'readings');
+  const left = keepingPlaces(onPanel, part.places, gone);
   const isDoubted =
     part.rise !== null ||
     isPerhapsOver(over) ||
@@ -143,6 +150,7 @@ function told(part: PartCase, { change, standing, asked, oneMore }: Compared): P
     against,
     allowed,
     rise: part.rise,
+    places: part.places,
     overruns: over,
     held,
     left,
@@ -176,29 +184,32 @@ function told(part: PartCase, { change, standing, asked, oneMore }: Compared): P
   };
 }
 
+/** Fewer points than machine work takes are no survey of a panel, whatever was read of the others. */
+const hasFew = (at: 'before' | 'after', { comparison, grounds }: PartCase): boolean =>
+  comparison.counts[at] < grounds.model.reading.leastPoints;
+
 /** Without a plan that they were read for, marks say neither go on nor stop. */
-const isOfFewMarks = ({ comparison, marks, grounds }: PartCase): boolean =>
-  marks.before &&
-  comparison.by === 'pairs' &&
-  comparison.counts.after < grounds.model.reading.leastPoints;
+const isOfFewMarks = (part: PartCase): boolean =>
+  part.comparison.by === 'pairs' &&
+  hasFew('after', part) &&
+  (part.marks.before || hasFew('before', part));
 
 /** By what was held of it, what is left where only marks were read at a visit; null where both were surveys. */
 function leftByMarks(
-  { comparison, marks, isOwnPlan, grounds }: PartCase,
+  part: PartCase,
   allowed: Allowed | null,
   {
     asked,
     leftAfter,
   }: { readonly asked: PanelSurvey; readonly leftAfter: (removed: RecordedRemoval) => Allowance },
 ): ((gone: RecordedRemoval, held?: RecordedRemoval) => Allowance) | null {
-  if (comparison.by !== 'pairs' || allowed === null) return null;
-  if (marks.before) {
-    return isOwnPlan && allowed.by === 'plan'
+  if (part.comparison.by !== 'pairs' || allowed === null) return null;
+  if (part.marks.before) {
+    return part.isOwnPlan && allowed.by === 'plan'
       ? ({ mean }) => lessGone(byMarksAlone(asked), allowed, mean)
       : null;
   }
-  const wasSurveyed = comparison.counts.before >= grounds.model.reading.leastPoints;
-  return marks.after && wasSurveyed
+  return part.marks.after && !hasFew('before', part)
     ? (gone, held = gone) => lessGone(leftAfter(held), allowed, gone.mean)
     : null;
 }

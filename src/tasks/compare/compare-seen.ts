@@ -6,6 +6,8 @@ import type { Assumption } from '../settings/assumption.ts';
 import { readersOf } from '../survey/operators-differ.ts';
 import { risesOver, type VisitStep } from './compare-film-doubts.ts';
 import { gaugesCompared, type NamedGauges } from './compare-gauges.ts';
+import { withoutPlaces } from './compare-places-read.ts';
+import type { Planned } from './compare-plan.ts';
 import { type Rises, visitPanels } from './compare-visit-record.ts';
 import type { Visit, VisitsRequest } from './compare-visits.ts';
 import { type VisitsOnRecord, visitsOnRecord } from './visits-on-record.ts';
@@ -27,12 +29,12 @@ export type Seen = {
 
 type SeenRequest = VisitsRequest & { readonly gauges: NamedGauges };
 
-export function seenOver(visits: Visits, request: SeenRequest): Seen {
+export function seenOver(visits: Visits, planned: Planned, request: SeenRequest): Seen {
   const { first, last, all } = visits;
   const inputs = onceEach(all.flatMap(({ surveyed }) => surveyed.inputs));
   const readers = [readersOfVisit(first), readersOfVisit(last)] as const;
   const { gauges, assumption } = gaugesCompared({ ...request, inputs, readers });
-  const { total, steps } = changesOver(visits, gauges, request);
+  const { total, steps } = changesOver(visits, planned, gauges, request);
   const rises = risesOver(steps);
   const found = visitsOnRecord(
     visitsKnown(request),
@@ -52,11 +54,13 @@ export const visitsKnown = ({ filmRecord }: Pick<VisitsRequest, 'filmRecord'>) =
 /** From the first visit to the last, and from each to the next. */
 function changesOver(
   { first, last, all }: Visits,
+  planned: Planned,
   gauges: GaugesCompared,
   { settings }: SeenRequest,
 ): { readonly total: SurveyComparison; readonly steps: readonly VisitStep[] } {
+  const surveyOf = ({ surveyed }: Visit) => withoutPlaces(surveyed.survey, planned);
   const compare = (from: Visit, to: Visit): SurveyComparison =>
-    compareSurveys(from.surveyed.survey, to.surveyed.survey, {
+    compareSurveys(surveyOf(from), surveyOf(to), {
       marked: { before: from.marked, after: to.marked },
       readers: { before: from.readBy, after: to.readBy },
       gauges,

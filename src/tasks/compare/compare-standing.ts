@@ -8,7 +8,7 @@ import {
 import type { VehicleReadings } from '../read/read-request.ts';
 import { type SurveyResult, surveyVehicle } from '../survey/survey-vehicle.ts';
 import { readingsLeft } from './compare-left.ts';
-import { type Rises, recordsAround, visitPanels } from './compare-visit-record.ts';
+import { type Rises, recordsAround, visitPanels, withoutPlacesAt } from './compare-visit-record.ts';
 import type { Visit, VisitsRequest } from './compare-visits.ts';
 import { withoutOdd } from './odd-readings.ts';
 
@@ -31,6 +31,8 @@ export type Compared = {
   readonly rises: Rises;
   /** Visits on record that what came off holds, by their places. */
   readonly held: ReadonlySet<number>;
+  /** Panels on which the plan works a place deeper: what a record has of this visit's it says itself. */
+  readonly deeper: ReadonlySet<string>;
 };
 
 export type Standings = {
@@ -78,9 +80,10 @@ function withoutApart(
 }
 
 function standingNow(
-  { first, last, total: { panels }, rises, held }: Compared,
-  { settings, settingsAfter, job, filmRecord, spots = [] }: VisitsRequest,
+  { first, last, total: { panels }, rises, held, deeper }: Compared,
+  { settings, settingsAfter, job, filmRecord: named, spots = [] }: VisitsRequest,
 ): Outcome<Standing> {
+  const filmRecord = withoutPlacesAt(named, held, (panel) => deeper.has(panel));
   const { earlier, withThis } = recordsAround(filmRecord, visitPanels(panels, rises), held);
   const surveyed = (
     readings: VehicleReadings,
@@ -102,7 +105,12 @@ function standingNow(
   const before =
     filmRecord === undefined
       ? first.surveyed
-      : surveyed(first.readings, earlier, first.surveyed, settings);
+      : surveyed(
+          first.readings,
+          withoutPlacesAt(earlier, held, () => true),
+          first.surveyed,
+          settings,
+        );
   // What the readings themselves raise was said where they were read.
   return before === undefined || known === undefined || asked === undefined
     ? { diagnostics: [] }

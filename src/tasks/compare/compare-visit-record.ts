@@ -8,6 +8,8 @@ import type { FilmChange } from '../../film/compare/compare-change.ts';
 import type { PointPair } from '../../film/compare/compare-points.ts';
 import { paintGained } from '../../film/compare/paint-gain.ts';
 import type { PanelComparison } from '../../film/compare/panel-comparison.ts';
+import type { Allowance } from '../../film/limits/allowance.ts';
+import type { PanelSurvey } from '../../film/survey.ts';
 import { type FilmRecord, type FilmRecordVisit, filmRecordOf } from '../../formats/film-record.ts';
 import type { Placed } from '../../formats/json/placed.ts';
 import { type Allowed, isOver, isPerhapsOver } from './compare-overrun.ts';
@@ -39,9 +41,7 @@ const gainedEntry = ({ panel, pairs }: PanelComparison, gained: number): VisitPa
 });
 
 /** The same with what might go before, so that the next visit knows where more went; nothing of a panel in doubt. */
-export function visitOf(
-  panels: readonly (PartLeft & { readonly zones: readonly PartLeft[] })[],
-): VisitPanels {
+export function visitOf(panels: readonly PartsLeft[], asked: readonly PanelSurvey[]): VisitPanels {
   const parts = new Map<PanelComparison, PartLeft>(
     panels.flatMap((panel) => [panel, ...panel.zones].map((part) => [part.comparison, part])),
   );
@@ -49,9 +49,52 @@ export function visitOf(
     const gained = paintGained(panel);
     if (gained !== null) return [gainedEntry(panel.comparison, gained)];
     return panel.rise === null
-      ? panelEntry(panel.comparison, (part) => mightGo(parts.get(part)))
+      ? panelEntry(panel.comparison, (part) => mightGo(parts.get(part))).map((entry) => ({
+          ...entry,
+          ...leftNow(panel, entry, asked),
+        }))
       : [];
   });
+}
+
+type PartsLeft = PartLeft & { readonly zones: readonly PartLeft[] };
+
+/** What a survey of the later readings allows beyond what is known is kept from it, whoever asks it next. */
+function leftNow(
+  { comparison, left, zones: parts }: PartsLeft,
+  { zones = [] }: VisitPanels[number],
+  asked: readonly PanelSurvey[],
+): Partial<VisitPanels[number]> {
+  const survey = asked.find(({ panel }) => panel.id === comparison.panel.id);
+  if (left === null || !survey?.statistics) return {};
+  const most = besidePlaces(left);
+  const leftIn = new Map(
+    parts.map((part) => [
+      part.comparison.zone,
+      part.left === null ? undefined : besidePlaces(part.left),
+    ]),
+  );
+  const isLess =
+    most < survey.budget ||
+    survey.zones.some(({ zone, budget }) => (leftIn.get(zone) ?? most) < budget);
+  if (!isLess) return {};
+  const ofZones = zones.map((zone) => {
+    const mostThere = leftIn.get(zone.zone);
+    return mostThere === undefined ? zone : { ...zone, left_um: kept(mostThere) };
+  });
+  return {
+    left_um: kept(most),
+    left_points: survey.points.length,
+    left_mean_um: kept(survey.statistics.mean),
+    ...(zones.length === 0 ? {} : { zones: ofZones }),
+  };
+}
+
+/** What a spot took at its place is on record by itself, and holds for that place. */
+function besidePlaces({ budget, boundBy, limits }: Allowance): number {
+  return boundBy.code === 'place'
+    ? Math.min(...limits.flatMap(({ code, value }) => (code === 'place' ? [] : [value])))
+    : budget;
 }
 
 type MightGo = Partial<Pick<VisitPanels[number], 'allowed_um' | 'over_allowed'>>;
@@ -123,9 +166,12 @@ export const kept = (value: number): number => roundTo(value, DIGITS);
 
 /** By which one visit is known from another: what might go is no part of what was measured. */
 export const takenText = (panels: VisitPanels): string =>
-  JSON.stringify(panels, (key, value) =>
-    key === 'allowed_um' || key === 'over_allowed' ? undefined : value,
-  );
+  JSON.stringify(panels, (key, value) => (OF_WHAT_MIGHT_GO.has(key) ? undefined : value));
+
+const OF_WHAT_MIGHT_GO: ReadonlySet<string> = new Set([
+  ...['allowed_um', 'over_allowed'],
+  ...['left_um', 'left_points', 'left_mean_um'],
+]);
 
 export type Records = {
   /** What earlier visits took, without this one. */
@@ -162,5 +208,21 @@ export function recordsAround(
     withThis: of([...visits, { date: null, panels }]),
   };
 }
+
+/** Before the work of a visit its places were as the panel; and where its plan is named, that tells of them. */
+export const withoutPlacesAt = (
+  named: Placed<FilmRecord> | undefined,
+  held: ReadonlySet<number>,
+  isOf: (panel: string) => boolean,
+): Placed<FilmRecord> | undefined => {
+  if (named === undefined || held.size === 0) return named;
+  const { file } = named.value;
+  const visits = file.visits.map((visit, place) =>
+    held.has(place) && visit.places !== undefined
+      ? { ...visit, places: visit.places.filter(({ panel }) => !isOf(panel)) }
+      : visit,
+  );
+  return { ...named, value: filmRecordOf({ ...file, visits }) };
+};
 
 const THESE = 'readings before and after';

@@ -9,9 +9,10 @@ import {
 } from '../../base/diagnostics.ts';
 import { sum } from '../../base/sum.ts';
 import { micrometres } from '../../base/units.ts';
+import { isPointOf } from '../../film/place-note.ts';
 import { nameWithZone } from '../../film/survey.ts';
 import type { Panel, VehicleTemplate } from '../../film/template/template.ts';
-import type { ForetoldPanel } from '../../formats/plan-file.ts';
+import type { ForetoldPanel, PlannedPlace } from '../../formats/plan-file.ts';
 import { readWorkedFile, type WorkedRow } from '../../intake/read-worked-file.ts';
 import { rowsByPanelId } from '../read/match-panels.ts';
 import type { LoadedFile } from '../read/read-request.ts';
@@ -66,8 +67,35 @@ const rowsAbout = ({ zone, steps }: ForetoldPanel, place: number, rows: Rows): R
   });
 
 function workedPanel(plan: ForetoldPanel, rows: Rows): ForetoldPanel {
-  if (plan.zones.length === 0) return workedPart(plan, rows);
-  return { ...plan, zones: plan.zones.map((zone) => workedPart(zone, rows)) };
+  const places = plan.places.flatMap((place) => workedPlace(place, rows));
+  if (plan.zones.length === 0) return { ...workedPart(plan, rows), places };
+  return {
+    ...plan,
+    places,
+    zones: plan.zones.map((zone) => ({ ...workedPart(zone, rows), places })),
+  };
+}
+
+/** The rows that speak of a spot: by the name of its point; 0 sets of the whole panel are none of the spot. */
+const rowsOfPlace = ({ point }: PlannedPlace, rows: Rows): Rows =>
+  rows.filter(({ zone, step }) => (step === null ? zone === null : isPointOf(step, point)));
+
+/** In proportion to its sets, as a step; one that nothing is said of was worked as planned. */
+function workedPlace(place: PlannedPlace, rows: Rows): readonly PlannedPlace[] {
+  const [row] = rowsOfPlace(place, rows);
+  if (row === undefined) return [place];
+  if (row.sets === 0) return [];
+  const { median, high, inAll, sets } = place;
+  const share = sets === null ? 1 : row.sets / sets;
+  return [
+    {
+      ...place,
+      sets: row.sets,
+      median: micrometres(median * share),
+      high: micrometres(high * share),
+      inAll: inAll === null ? null : micrometres(Math.max(0, inAll + median * (share - 1))),
+    },
+  ];
 }
 
 /** Each step takes in proportion to its sets, and the part in proportion to its steps; the doubt stays as it is. */
@@ -101,8 +129,15 @@ const notInPlan = ({ name }: Pick<Panel, 'name'>, rows: Rows): readonly Diagnost
     );
 
 function mistakesOf(panel: Panel, plan: ForetoldPanel, rows: Rows): readonly Diagnostic[] {
+  const spots = plan.places.map((place) => ({
+    name: panel.name,
+    step: `the spot at ${place.point}`,
+    rows: rowsOfPlace(place, rows),
+  }));
+  const ofSpots = new Set(spots.flatMap((one) => one.rows));
+  const others = rows.filter((row) => !ofSpots.has(row));
   const parts = partsOf(plan).filter(({ steps }) => steps.length > 0);
-  if (parts.length === 0) return notInPlan(panel, rows);
+  if (parts.length === 0) return [...notInPlan(panel, others), ...twice(spots)];
   const about = parts.flatMap((part) =>
     part.steps.map((step, place) => ({
       name: nameWithZone(panel.name, part.zone),
@@ -111,36 +146,37 @@ function mistakesOf(panel: Panel, plan: ForetoldPanel, rows: Rows): readonly Dia
     })),
   );
   const used = new Set(about.flatMap((one) => one.rows));
-  const steps = [...new Set(about.map(({ step }) => step))].join(', ');
+  // No sets at all, said of a part that is not to be worked, is no mistake.
+  const unknown = others.filter((row) => !used.has(row) && row.step !== null);
+  // Who speaks of spots alone says nothing against the steps.
+  const unsaid = others.length === 0 ? [] : about.filter((one) => one.rows.length === 0);
   return [
-    ...rows.flatMap((row) => {
-      // No sets at all, said of a part that is not to be worked, is no mistake.
-      if (used.has(row) || row.step === null) return [];
-      const where = row.zone === null ? '' : ` in its ${row.zone} zone`;
-      return [
-        mistake(
-          row.at,
-          `the plan of the ${panel.name} has no step "${row.step}"${where}`,
-          `it has ${steps}`,
-        ),
-      ];
-    }),
-    ...about.flatMap(({ name, step, rows: [first, again] }) => {
-      if (first === undefined) return [unsaid(rows, name, step)];
-      return again === undefined
-        ? []
-        : [
-            mistake(
-              again.at,
-              `${name}: ${step} is said twice`,
-              'say all sets of a step in one row',
-            ),
-          ];
-    }),
+    ...unknown.map((row) => noSuchStep(row, panel, [...about, ...spots])),
+    ...unsaid.map(({ name, step }) => notSaid(rows, name, step)),
+    ...twice([...about, ...spots]),
   ];
 }
 
-const unsaid = ([first]: Rows, name: string, step: string): Diagnostic =>
+function noSuchStep(
+  { at, step, zone }: WorkedRow,
+  { name }: Panel,
+  all: readonly Told[],
+): Diagnostic {
+  const where = zone === null ? '' : ` in its ${zone} zone`;
+  const steps = [...new Set(all.map((one) => one.step))].join(', ');
+  return mistake(at, `the plan of the ${name} has no step "${step}"${where}`, `it has ${steps}`);
+}
+
+type Told = { readonly name: string; readonly step: string; readonly rows: Rows };
+
+const twice = (all: readonly Told[]): readonly Diagnostic[] =>
+  all.flatMap(({ name, step, rows: [, again] }) =>
+    again === undefined
+      ? []
+      : [mistake(again.at, `${name}: ${step} is said twice`, 'say all sets of a step in one row')],
+  );
+
+const notSaid = ([first]: Rows, name: string, step: string): Diagnostic =>
   error('worked-mismatch', `${name}: nothing is said of ${step}`, {
     at: first?.at,
     hint: 'give its sets as well, 0 where it was not worked',

@@ -9,6 +9,7 @@ import type { Allowance } from '../../film/limits/allowance.ts';
 import type { ExpectedRemoval } from '../../film/limits/removal-risk.ts';
 import type { ForetoldPanel } from '../../formats/plan-file.ts';
 import type { Allowed } from './compare-overrun.ts';
+import type { PlaceRead } from './compare-places-read.ts';
 
 export type OneMoreSet = {
   readonly combination: string;
@@ -38,6 +39,8 @@ export type PartLeft = {
   readonly allowed: Allowed | null;
   /** Read more film at one visit than at the one before it; null where it never did. */
   readonly rise: Rise | null;
+  /** Those of it that the plan worked deeper. */
+  readonly places: readonly PlaceRead[];
   /** More came off than might go, surely or perhaps, or a limit is passed; nothing where all was kept. */
   readonly overruns: readonly Remark[];
   /** What is held of the removal: as foretold, by what was measured. */

@@ -2,10 +2,12 @@
 import type { Defect } from '../../correction/defects.ts';
 import type { PlanRequest } from '../../correction/plan/plan-request.ts';
 import type { CorrectionModel } from '../../correction/removal/catalogue.ts';
-import { allowanceAfterSpot, allowanceAt, isSound } from '../../film/limits/allowance-at.ts';
+import { allowanceAfterSpot, allowanceAt } from '../../film/limits/allowance-at.ts';
 import { allowanceOnPlace } from '../../film/limits/allowance-on-place.ts';
+import { isSound } from '../../film/limits/sound-cap.ts';
 import type { PanelSurvey } from '../../film/survey.ts';
 import type { Panel } from '../../film/template/template.ts';
+import { heldToShown } from '../survey/shown-at-spots.ts';
 import type { SurveyResult } from '../survey/survey-vehicle.ts';
 import { type DefectsByPanel, usualDefect } from './recorded-defects.ts';
 
@@ -18,12 +20,12 @@ export function planRequestOf(
   const { terms, film, correction, aim, hazeAllowed } = settings;
   const grounds = { terms, model: film };
   // No original panel is there to go by: no spot frees repaint, and the survey says so.
-  const hasSound = survey.panels.some(isSound);
+  const hasSound = survey.panels.some((one) => isSound(one, terms.risk));
   const isBeyondSpots = ({ boundBy }: PanelSurvey): boolean =>
     !hasSound && boundBy.code === 'sound-panels';
   const ofPart: PlanRequest['allowanceAt'] = (part, logSd) => {
     if (paint.hasOwnSpot(part.panel.id) && !isBeyondSpots(part)) {
-      return allowanceAfterSpot(part, survey.panels, logSd, grounds);
+      return heldToShown(allowanceAfterSpot(part, survey.panels, logSd, grounds), part);
     }
     // Repaint without a spot that frees it: however a removal is foretold, its limits stand.
     return isRepaintHeld(part) ? part : allowanceAt(part, logSd, grounds);

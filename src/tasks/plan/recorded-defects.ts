@@ -15,6 +15,8 @@ import { type DefectRow, readDefectsFile } from '../../intake/read-defects-file.
 import { byPanelId } from '../read/match-panels.ts';
 import type { LoadedFile } from '../read/read-request.ts';
 import type { Settings } from '../settings/settings.ts';
+import { rowPlace } from './defect-row-place.ts';
+import { gradedTwice } from './graded-twice.ts';
 
 export type DefectsByPanel = ReadonlyMap<string, readonly Defect[]>;
 
@@ -32,13 +34,16 @@ export function recordedDefects(
     model,
   );
   const named = defects.flatMap(({ row, defect }) =>
-    defect === undefined ? [] : [{ name: row.panel, value: defect, at: rowPlace(row) }],
+    defect === undefined ? [] : [{ name: row.panel, value: { row, defect }, at: rowPlace(row) }],
   );
   const matched = byPanelId(named, template);
   const diagnostics = [...rows.diagnostics, ...unknown, ...matched.diagnostics];
-  return matched.value === undefined || hasErrors(diagnostics)
-    ? { diagnostics }
-    : { value: matched.value, diagnostics };
+  if (matched.value === undefined || hasErrors(diagnostics)) return { diagnostics };
+  const byPanel = [...matched.value];
+  return {
+    value: new Map(byPanel.map(([id, of]) => [id, of.map(({ defect }) => defect)])),
+    diagnostics: [...diagnostics, ...byPanel.flatMap(([, of]) => gradedTwice(of))],
+  };
 }
 
 /** What is near to a name takes long to find: of thousands it is found for the first. */
@@ -122,14 +127,4 @@ function sharesWord(text: string, kind: DefectKind): boolean {
       .filter((word) => word.length > 2 && !OF_ANY.has(word));
   const own = new Set(namesOf(kind).flatMap(stems));
   return stems(text).some((word) => own.has(word));
-}
-
-function rowPlace({ origin, lineText, panel }: DefectRow, word = panel): Place {
-  const column = lineText.indexOf(word) + 1;
-  return {
-    file: origin.file,
-    line: origin.line,
-    lineText,
-    ...(column === 0 ? {} : { column, length: word.length }),
-  };
 }

@@ -110,7 +110,7 @@ function driftTold(
 }
 
 /** Of the shims at which it is proved to have moved, the one where it did most. */
-const mostDrifted = ({ drift }: Gauge): Gauge['drift'][number] | undefined =>
+export const mostDrifted = ({ drift }: Gauge): Gauge['drift'][number] | undefined =>
   drift
     .filter(({ proved }) => proved)
     .toSorted((one, other) => Math.abs(other.change) - Math.abs(one.change))[0];

@@ -33,6 +33,7 @@ export const plainFacts = keptWith(
     covered: facts.covered.value,
     clearCoatFailure: facts.clearCoatFailure.value,
     paintedDaysAgo: facts.paintedDaysAgo.value,
+    ...(facts.isOwnFinish === undefined ? {} : { isOwnFinish: facts.isOwnFinish.value }),
     ...(facts.colourElsewhere === undefined
       ? {}
       : { colourElsewhere: facts.colourElsewhere.value }),
@@ -176,10 +177,15 @@ export function panelFacts(
   if (own === undefined && recorded === undefined) return car;
   return {
     ...car,
-    ...(own === undefined ? {} : factsSaid(own, 'panel', stated)),
+    ...(own === undefined ? {} : { ...factsSaid(own, 'panel', stated), ...ownFinish(own) }),
     ...(recorded === undefined ? {} : { recorded }),
   };
 }
+
+const ownFinish = ({ paint, whereOf }: Said<JobPanel>): Partial<EffectiveFacts> =>
+  paint.finish === undefined
+    ? {}
+    : { isOwnFinish: { value: true, origin: 'job', where: whereOf('finish') } };
 
 /** A layer stated without what it may be off by is taken to be off by the built-in SD: that is said. */
 export function layerAssumptions(

@@ -1,5 +1,5 @@
-/** What is wrong with the prices of a shop once they are used: too large to be exact, in the wrong unit, of too large a coin. */
-import { type Diagnostic, error, warning } from '../../base/diagnostics.ts';
+/** What is wrong with the prices of a shop once they are used: too large to be exact, in the wrong unit, of too large a coin, never charged. */
+import { type Diagnostic, error, note, warning } from '../../base/diagnostics.ts';
 import { shareOfPercent, WHOLE } from '../../work/money.ts';
 import { isWithinNumbers } from '../../work/price-job.ts';
 import type { PriceList } from '../../work/price-list.ts';
@@ -9,7 +9,7 @@ import type { PriceSettings } from './price-settings.ts';
 
 export function priceProblems(
   options: readonly QuoteOption[],
-  { prices, at }: PriceSettings,
+  { prices, at, unused }: PriceSettings,
   { cash }: Pick<QuoteModel, 'cash'>,
 ): readonly Diagnostic[] {
   const list = prices.value?.list;
@@ -25,6 +25,16 @@ export function priceProblems(
         ]
       : []),
     ...smallRate(list, at),
+    ...unused.map(({ id, at }) =>
+      note(
+        'price-material',
+        `no job uses ${JSON.stringify(id)} of the price list: it is never charged`,
+        {
+          at,
+          hint: 'what every job is to be charged stands under "fixed"',
+        },
+      ),
+    ),
     ...largeCoin(options, list, cash.coarse).map((message) =>
       warning('price-coin-large', message, {
         at,
@@ -33,6 +43,17 @@ export function priceProblems(
     ),
   ];
 }
+
+/** A misspelt name in the price list that is in force: what it means is given away, so that no price is made. */
+export const heldToPrices = (
+  diagnostics: readonly Diagnostic[],
+  { at }: Pick<PriceSettings, 'at'>,
+): readonly Diagnostic[] =>
+  diagnostics.map((one) =>
+    one.code === 'price-material' && at !== undefined && one.at?.file === at.file
+      ? { ...one, severity: 'error' }
+      : one,
+  );
 
 /** Told by the price that it is largest against. */
 function largeCoin(

@@ -17,6 +17,8 @@ export type PriceSettings = {
   readonly shop: string | null;
   /** Where they stand; undefined where there are none. */
   readonly at: Place | undefined;
+  /** What the list has that no job uses, where it does, and what is no slip of the pen. */
+  readonly unused: readonly { readonly id: string; readonly at: Place }[];
   /** Whether there are none because those of a file are an example still. */
   readonly areExample: boolean;
   readonly kind: Effective<QuoteKind>;
@@ -48,6 +50,12 @@ export function priceSettings({ typed, shops }: Layers): PriceSettings {
     },
     shop: layer?.file.value.name ?? null,
     at: layer?.file.placeOf(['prices'], 'key'),
+    unused:
+      layer?.file.value.unusedMaterials.flatMap(({ index, id, meant }) =>
+        meant === undefined
+          ? [{ id, at: layer.file.placeOf(['prices', 'materials', index, 'id']) }]
+          : [],
+      ) ?? [],
     areExample: layer === undefined && shops.some(({ file }) => file.value.examplePrices === true),
     kind: firstSaid([typed.kind, ...kinds], DEFAULT_KIND),
   };

@@ -12,6 +12,7 @@ import {
 } from '../../correction/removal/removal-knowledge.ts';
 import { moreEvidence } from '../../correction/spot/more-evidence.ts';
 import { conflictWithPrior } from '../../correction/spot/prior-conflict.ts';
+import { samePlace, type WorkedPlace } from '../../correction/spot/same-place.ts';
 import {
   evidenceRemark,
   nextRemark,
@@ -26,7 +27,7 @@ import {
   type NextStep,
   nextStep,
 } from '../../correction/spot/spot-next.ts';
-import { type SpotOverrun, spotOverrun } from '../../correction/spot/spot-overrun.ts';
+import { spotOverrun } from '../../correction/spot/spot-overrun.ts';
 import {
   hasRisen,
   observationOf,
@@ -133,11 +134,15 @@ function judged(all: readonly SpotTrial[], settings: Settings, finishOf: FinishO
     budgetAt: budgetOn(all, { ...settings, facts: heldFacts(settings.facts, shown) }),
     model,
   });
+  const places = placesOf(telling, { ...settings, facts: heldFacts(settings.facts, shown) });
   const nextCase = {
     ...{ trials: counted, ladder, paint, finishOf, aim: aim.share, hazeAllowed, model },
-    overruns: overrunsOf(telling, { ...settings, facts: heldFacts(settings.facts, shown) }),
+    overruns: places.flatMap(({ trial, removed, allowed }) =>
+      removed === null ? [] : (spotOverrun(trial, removed, allowed) ?? []),
+    ),
   };
   const next = nextStep(nextCase);
+  const onPlace = samePlace(next, nextCase, places);
   const isOver = next.code === 'stop-colour' || next.code === 'stop-overrun';
   const asked = next.combination ?? all[0]?.combination;
   const rung = ladder.find(({ combination }) => combination.id === asked?.id);
@@ -148,7 +153,8 @@ function judged(all: readonly SpotTrial[], settings: Settings, finishOf: FinishO
     ladder: isOver ? [] : ladder,
     next,
     advice: [
-      nextRemark(next, nextCase),
+      ...onPlace,
+      nextRemark(next, { ...nextCase, isPlaceShort: onPlace.length > 0 }),
       ...telling.flatMap(({ trial, removed }) =>
         removed === null ? [] : contradiction(trial, removed, priors),
       ),
@@ -205,15 +211,14 @@ const deepest = (trials: readonly SpotTrial[], { correction: model }: Settings) 
     },
   );
 
-/** Of trials that tell anything, those that surely took more than might go at their own place before it was worked. */
-const overrunsOf = (telling: readonly ReadTrial[], settings: Settings): readonly SpotOverrun[] => {
+/** Of trials that tell anything, what might go at their own place before it was worked. */
+const placesOf = (telling: readonly ReadTrial[], settings: Settings): readonly WorkedPlace[] => {
   const { model } = asMeasured([], settings);
   const facts = plainFacts(settings.facts);
-  return telling.flatMap(({ trial, removed }) => {
-    if (removed === null) return [];
+  return telling.map(({ trial, removed }) => {
     const before = trial.marks.map((mark) => mark.before);
     const allowed = placeAllowance(before, facts, settings.terms, model)?.budget ?? null;
-    return spotOverrun(trial, removed, allowed) ?? [];
+    return { trial, removed, allowed };
   });
 };
 

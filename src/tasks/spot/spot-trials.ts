@@ -71,18 +71,22 @@ function toTrial(
   const diagnostics = [
     ...(combination === undefined ? unknownMethods(first, model) : []),
     ...(kind === undefined ? [unknownDefect(named, first.placeOf('defect'), model)] : []),
+    ...unsaidSets(rows),
     ...disagreements(rows),
     ...doubledMarks(rows),
     ...(slips.length > 0 ? slips : [...thinDoubted(rows, film.measurement), ...gains.diagnostics]),
   ];
-  if (combination === undefined || kind === undefined) return refused(...diagnostics);
+  const sets = firstSaid(rows, 'sets');
+  if (combination === undefined || kind === undefined || sets === undefined) {
+    return refused(...diagnostics);
+  }
   const temperatures = rows.flatMap(({ temperature }) => temperature ?? []);
   const colours = rows.flatMap(({ colourOnPad }) => colourOnPad ?? []);
   const trial: SpotTrial = {
     spot: first.spot,
     panel: first.panel,
     combination,
-    sets: first.sets,
+    sets,
     marks: rows.flatMap((row, i) => (gains.out.has(row) ? [] : toMark(row, i))),
     gained: rows.flatMap((row, i) => (gains.out.has(row) ? toMark(row, i) : [])),
     defect: { kind, grade: model.correction.assumedGrade, depth: null },
@@ -109,12 +113,25 @@ const toMark = ({ mark, before, after }: SpotRow, i: number): readonly SpotMark[
     : [{ name: mark === '' ? `${i + 1}` : mark, before, after }];
 
 /** What the first row that speaks of it says. */
-function firstSaid<Key extends 'defect' | 'cleared' | 'haze'>(
+function firstSaid<Key extends 'sets' | 'defect' | 'cleared' | 'haze'>(
   rows: readonly SpotRow[],
   key: Key,
 ): NonNullable<SpotRow[Key]> | undefined {
   const said = rows.map((row) => row[key]).find((value) => value !== null && value !== '');
   return said ?? undefined;
+}
+
+/** Taken for one, stacked sets would make a soft paint of a usual one, in the shop's rates for good. */
+function unsaidSets(rows: readonly SpotRow[]): readonly Diagnostic[] {
+  const [first] = rows;
+  return first === undefined || firstSaid(rows, 'sets') !== undefined
+    ? []
+    : [
+        error('cell-invalid', `no row of spot "${first.spot}" says how many sets were worked`, {
+          at: first.placeOf('sets'),
+          hint: 'write the number into one row of the spot: a rate is what went by set',
+        }),
+      ];
 }
 
 function unknownMethods(row: SpotRow, model: Settings['correction']): readonly Diagnostic[] {
@@ -139,8 +156,8 @@ function unknownMethods(row: SpotRow, model: Settings['correction']): readonly D
 /** A spot is one trial: its rows name one combination, and where they judge, they judge alike. */
 function disagreements([first, ...others]: readonly SpotRow[]): readonly Diagnostic[] {
   if (first === undefined) return [];
-  const always = ['panel', 'machine', 'pad', 'product', 'sets'] as const;
-  const whereSaid = ['defect', 'cleared', 'haze'] as const;
+  const always = ['panel', 'machine', 'pad', 'product'] as const;
+  const whereSaid = ['sets', 'defect', 'cleared', 'haze'] as const;
   const differs = (row: SpotRow): (typeof always | typeof whereSaid)[number] | undefined =>
     always.find((key) => row[key] !== first[key]) ??
     whereSaid.find((key) => {

@@ -11,6 +11,7 @@ import { assessFilm } from '../../film/assess-film.ts';
 import type { RecordedRemoval } from '../../film/film-model.ts';
 import { type IdleSpots, withOwnSpots } from '../../film/limits/after-test-spot.ts';
 import { TEST_SPOTS } from '../../film/limits/earlier-work.ts';
+import { withOverrunsTold } from '../../film/overrun-note.ts';
 import type { PanelSurvey, Survey } from '../../film/survey.ts';
 import type { SurveyRequest } from '../../film/survey-request.ts';
 import type { WrittenSpot } from '../../formats/film-record.ts';
@@ -24,6 +25,7 @@ import {
   coloursOfOthers,
 } from './colour-at-spots.ts';
 import { withDoubtedFinish } from './doubted-finish.ts';
+import { withShownDepth } from './shown-at-spots.ts';
 import { spotOverruns } from './spot-overruns.ts';
 import { type PanelSpot, spotColours, takenAtSpots, writtenTrial } from './spots-on-record.ts';
 import type { FactsByPanel, SurveyGrounds } from './survey-grounds.ts';
@@ -39,7 +41,7 @@ type Told = {
 };
 
 export function afterSpots(grounds: SurveyGrounds): Told {
-  const { trials, madeSpots, notSurelyNew, settings, asking } = grounds;
+  const { trials, madeSpots, notSurelyNew, settings, asking, gauge } = grounds;
   const before = beforeSpots(grounds);
   const { paint } = before;
   if (madeSpots.size === 0 && notSurelyNew.size === 0) {
@@ -60,9 +62,12 @@ export function afterSpots(grounds: SurveyGrounds): Told {
     survey: {
       ...survey,
       notes: [...spotOverruns(before.survey.panels, grounds), ...survey.notes],
-      panels: withOwnSpots(survey.panels, logSdOf, { terms, model: settings.film }, ({ panel }) =>
-        idleSpots(trials.get(panel.id)),
-      ),
+      panels: withShownDepth(
+        withOwnSpots(survey.panels, logSdOf, { terms, model: settings.film }, ({ panel }) =>
+          idleSpots(trials.get(panel.id)),
+        ),
+        { madeSpots, paint, gauge, scatterDof: settings.correction.spot.scatterDof },
+      ).map(withOverrunsTold),
     },
     request,
     facts,

@@ -125,7 +125,9 @@ export function carPaint(
   };
 }
 
-const isProof = (trial: SpotTrial): boolean => trial.colourOnPad !== null && !onlyGained(trial);
+/** Colour on the pad is no leave to go on, nor silence about it, nor film that rose. */
+export const isProof = (trial: SpotTrial): boolean =>
+  trial.colourOnPad !== null && !onlyGained(trial);
 
 const triedOn = (trials: readonly SpotTrial[]): ReadonlySet<string> =>
   new Set(trials.map(({ combination }) => combination.id));

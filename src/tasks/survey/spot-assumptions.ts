@@ -31,7 +31,8 @@ export function spotAssumptions(
     ...about(
       'spots-counted-once',
       ({ trial }) => trial !== null,
-      (names) => `test spots of --spots that are on record too count once, on ${names}`,
+      (names) =>
+        `test spots of --spots that are on record too count once, and are not held against what may go now, on ${names}`,
     ),
     ...about(
       'spots-before-paint',

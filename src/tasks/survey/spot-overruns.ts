@@ -12,6 +12,7 @@ import {
   type SpotTrial,
 } from '../../correction/spot/spot-trial.ts';
 import { type PanelSurvey, partsOf } from '../../film/survey.ts';
+import { copiedFrom } from './spots-by-age.ts';
 import type { SurveyGrounds } from './survey-grounds.ts';
 
 type Read = {
@@ -23,7 +24,12 @@ type Read = {
 /** `panels` as they were surveyed before any spot was counted. */
 export function spotOverruns(
   panels: readonly PanelSurvey[],
-  { trials, settings, gauge }: Pick<SurveyGrounds, 'trials' | 'settings' | 'gauge'>,
+  {
+    trials,
+    madeSpots,
+    settings,
+    gauge,
+  }: Pick<SurveyGrounds, 'trials' | 'madeSpots' | 'settings' | 'gauge'>,
 ): readonly Remark[] {
   const { correction, hardness } = settings;
   const read = panels.flatMap((survey) =>
@@ -34,11 +40,22 @@ export function spotOverruns(
   );
   const priors = removalPriors(hardness, correction);
   return [
-    ...read.flatMap(overrun),
+    ...read.filter((one) => !isOnRecord(one, madeSpots)).flatMap(overrun),
     ...read.flatMap(({ survey, trial, removed }) =>
       contradiction(trial, removed, priors, ` on ${survey.panel.name}`),
     ),
   ];
+}
+
+/**
+ * What went at an earlier visit counts as gone, and was judged there: more might go then than may now, and the panel
+ * has been worked since, so that its points cannot be read again as they were.
+ */
+function isOnRecord({ survey, trial }: Read, madeSpots: SurveyGrounds['madeSpots']): boolean {
+  const spots = madeSpots.get(survey.panel.id) ?? [];
+  return spots.some(
+    (spot) => spot.trial === trial && (spot.recorded ?? copiedFrom(spot, spots)) !== null,
+  );
 }
 
 /** As compare has it: surely where the whole 95 % interval lies over what might go. */
@@ -48,17 +65,22 @@ function overrun({ survey, trial, removed }: Read): readonly Remark[] {
   const { spot, sets, combination } = trial;
   const { mean, low, high } = removed;
   const isSure = low > allowed;
+  // Nobody knows then whether it was made before that work, when more might go.
+  const since =
+    survey.facts.recorded === null
+      ? ''
+      : '. If it was made before the work on record, compare that visit again with --spots';
   const came = says`${survey.panel.name} (test spot ${spot}): ${um(mean)} (${bare(low)} to ${bare(high)}) came off in ${counted(sets, 'set')} of ${combination.id}, ${might(allowed)}, ${um(usualRemoval(trial), 2)} is usual`;
   return [
     isSure
       ? remark(
           'spot-overrun',
-          says`${came}. Do not work it further. Wipe, let cool and read the same points again; if that stands, find out what took it (sets, pad, pressure, paint) before any panel is worked`,
+          says`${came}. Do not work it further. Wipe, let cool and read the same points again; if that stands, find out what took it (sets, pad, pressure, paint) before any panel is worked${since}`,
           mean,
         )
       : remark(
           'spot-perhaps-overrun',
-          says`${came}. Read the same points again before any panel is worked`,
+          says`${came}. Read the same points again before any panel is worked${since}`,
           mean,
         ),
   ];

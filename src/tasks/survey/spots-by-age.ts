@@ -51,7 +51,7 @@ export function spotsByAge(
 }
 
 /** The spot on record whose marks read the same under another name: as old as that is its copy. */
-const copiedFrom = (spot: PanelSpot, others: readonly PanelSpot[]): PlacedSpot | null =>
+export const copiedFrom = (spot: PanelSpot, others: readonly PanelSpot[]): PlacedSpot | null =>
   others.find((other) => other.recorded !== null && areSameFilms(filmsAt(spot), filmsAt(other)))
     ?.recorded ?? null;
 

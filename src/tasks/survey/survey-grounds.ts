@@ -30,6 +30,7 @@ import { trialsOnPanels } from './car-paint.ts';
 import { filesNameOthers } from './files-name-others.ts';
 import { withOperators } from './operators-differ.ts';
 import { overRangeIn } from './over-range-in.ts';
+import { placesRead } from './places-read.ts';
 import { type SaidSubstrates, saidSubstrates } from './said-substrates.ts';
 import { type SpotsByAge, spotsByAge } from './spots-by-age.ts';
 import { allSpots, spotsOnRecord } from './spots-on-record.ts';
@@ -90,7 +91,10 @@ export function surveyGrounds(request: SurveyVehicleRequest): Outcome<SurveyGrou
   const asRead = asMeasured(readings.readings, settings);
   const byOperators = withOperators(asRead.readings, request.inputs, asRead.model);
   const measured = { readings: asRead.readings, model: byOperators.model };
-  const { facts, diagnostics: left } = believedClears(told, measured.readings, template);
+  const believed = believedClears(told, measured.readings, template);
+  const days = daysRead(readings.readings, request.inputs);
+  const read = { readings: measured.readings, days };
+  const facts = placesRead(believed.facts, read, measured.model);
   const asking: Asking = (ofPanel, terms) => ({
     template:
       substrates.size === 0
@@ -114,8 +118,7 @@ export function surveyGrounds(request: SurveyVehicleRequest): Outcome<SurveyGrou
         );
   if (tried.value === undefined) return { diagnostics: tried.diagnostics };
   const gauge = measured.model.measurement;
-  const day = daysRead(readings.readings, request.inputs);
-  const byAge = spotsByAge(allSpots(tried.value, earlier.value), facts, day);
+  const byAge = spotsByAge(allSpots(tried.value, earlier.value), facts, days);
   return {
     value: {
       ...{ vehicle, template, settings, facts, substrates, ...byAge, gauge, asking },
@@ -129,7 +132,7 @@ export function surveyGrounds(request: SurveyVehicleRequest): Outcome<SurveyGrou
       ...contradicted,
       ...byOperators.diagnostics,
       ...stuckGauge(asRead),
-      ...left,
+      ...believed.diagnostics,
     ],
   };
 }

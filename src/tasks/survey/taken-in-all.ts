@@ -1,11 +1,12 @@
 import { micrometres } from '../../base/units.ts';
 import type { RecordedRemoval } from '../../film/film-model.ts';
 
-/** All that the visits took, what of it is gone all over the panel where that is less, where more went than might, where paint came on, which places were worked deeper and which spots left colour. */
+/** All that the visits took, what of it is gone all over the panel where that is less, where more went than might, where paint came on, what was left, which places were worked deeper and which spots left colour. */
 export const takenInAll = (visits: readonly RecordedRemoval[]): RecordedRemoval => {
   const colourAt = visits.flatMap((visit) => visit.colourAt ?? []);
   const overruns = visits.flatMap((visit) => visit.overruns ?? []);
   const gains = visits.flatMap((visit) => visit.gains ?? []);
+  const left = visits.flatMap((visit) => visit.left ?? []);
   const places = visits.flatMap((visit) => visit.places ?? []);
   return {
     ...sumOf(visits),
@@ -15,6 +16,7 @@ export const takenInAll = (visits: readonly RecordedRemoval[]): RecordedRemoval 
     ...(colourAt.length === 0 ? {} : { colourAt }),
     ...(overruns.length === 0 ? {} : { overruns }),
     ...(gains.length === 0 ? {} : { gains }),
+    ...(left.length === 0 ? {} : { left }),
     ...(places.length === 0 ? {} : { places }),
   };
 };

@@ -88,7 +88,7 @@ describe('what comes of a deep defect', () => {
   it('is what a spot clears, beside what the panel’s own steps clear', () => {
     expect(comes(spot(0.834), none(0.226))).toEqual([
       'local-spot',
-      'random deep scratches of grade 3: a spot clears 83 % (the panel’s own steps 23 %)',
+      'deep scratches of grade 3: a spot clears 83 % (the panel’s own steps 23 %)',
       undefined,
     ]);
     // Even of a mark that is deeper than the clear.
@@ -99,7 +99,7 @@ describe('what comes of a deep defect', () => {
   it('is that no polishing mends it, where it is through the clear of every part it may lie in', () => {
     const deep = defect('deep-scratches', 3, 300);
     const told =
-      'random deep scratches of grade 3: left, 300 µm deep is more than all the paint there (112 µm): is the depth right? No polishing mends it, new paint does';
+      'deep scratches of grade 3: left, 300 µm deep is more than all the paint there (112 µm): is the depth right? No polishing mends it, new paint does';
     const own = none(0.1);
     expect(comes(own, own, { of: deep })).toEqual(['deeper-than-clear', told, 300]);
     expect(comes(own, own, { of: deep, on: parts(3, 3) })).toEqual([
@@ -116,7 +116,7 @@ describe('what comes of a deep defect', () => {
   it('is that it is left to the panel’s own steps, if there are any', () => {
     expect(comes(none(0.4, 0.1), none(0.4, 0.1))).toEqual([
       'local-left',
-      'random deep scratches of grade 3: no spot, the panel’s own steps clear 40 % of such marks',
+      'deep scratches of grade 3: no spot, the panel’s own steps clear 40 % of such marks',
       undefined,
     ]);
   });
@@ -125,21 +125,19 @@ describe('what comes of a deep defect', () => {
     const own = none(0, 0);
     expect(comes(own, own, { kept: [own, spot(0.04), spot(0.07), spot(0.05)] })).toEqual([
       'local-left',
-      'random deep scratches of grade 3: left, as what may go there clears 7 % of such marks at most',
+      'deep scratches of grade 3: left, as what may go there clears 7 % of such marks at most',
       undefined,
     ]);
     expect(comes(own, own)[1]).toBe(
-      'random deep scratches of grade 3: left, as the mildest spot takes more than the 3.00 µm that may go there',
+      'deep scratches of grade 3: left, as the mildest spot takes more than the 3.00 µm that may go there',
     );
     expect(comes(own, own, { isHeldByFilm: false })[1]).toBe(
-      'random deep scratches of grade 3: left, as the shop has nothing that ends a spot without haze',
+      'deep scratches of grade 3: left, as the shop has nothing that ends a spot without haze',
     );
     const shut = { ...own, places: [place(0, 0)] };
-    expect(comes(shut, shut)[1]).toBe(
-      'random deep scratches of grade 3: left, as nothing may go there',
-    );
+    expect(comes(shut, shut)[1]).toBe('deep scratches of grade 3: left, as nothing may go there');
     expect(comes(own, own, { kept: [own, spot(0.01)], isHeldByFilm: false })[1]).toBe(
-      'random deep scratches of grade 3: left, as a spot by what the shop has clears 1 % of such marks at most',
+      'deep scratches of grade 3: left, as a spot by what the shop has clears 1 % of such marks at most',
     );
   });
 
@@ -149,11 +147,11 @@ describe('what comes of a deep defect', () => {
       'would clear 15 % of such marks for 4.40 µm of the 4.51 µm that may go there: not worth its film';
     const untouched = none(0, 0);
     expect(comes(untouched, untouched, { wasted })[1]).toBe(
-      `random deep scratches of grade 3: left, as a spot ${for_}`,
+      `deep scratches of grade 3: left, as a spot ${for_}`,
     );
     const own = none(0.04, 0.6);
     expect(comes(own, own, { wasted })[1]).toBe(
-      `random deep scratches of grade 3: no spot, the panel’s own steps clear 4 % of such marks; one ${for_}`,
+      `deep scratches of grade 3: no spot, the panel’s own steps clear 4 % of such marks; one ${for_}`,
     );
   });
 
@@ -161,7 +159,7 @@ describe('what comes of a deep defect', () => {
     expect(said([overCut(scratch)])).toEqual([
       [
         'local-over-cut',
-        'random deep scratches of grade 3: left, as more came off this panel on record than might, and nothing more may go',
+        'deep scratches of grade 3: left, as more came off this panel on record than might, and nothing more may go',
       ],
     ]);
   });

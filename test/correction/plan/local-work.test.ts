@@ -118,7 +118,7 @@ describe('a named deep defect', () => {
   it('says what comes of it, and what keeps it from more', () => {
     const { spot } = scratched();
     expect(spot.reasons[0]?.text).toMatch(
-      /^random deep scratches of grade 2: a spot clears \d+ % \(the panel’s own steps \d+ %\)$/,
+      /^deep scratches of grade 2: a spot clears \d+ % \(the panel’s own steps \d+ %\)$/,
     );
     const deeper = plan([swirls, defect('deep-scratches', 4)]);
     expect(codes(deeper)).toEqual([['local-spot', 'local-mildest', 'local-limit']]);
@@ -196,7 +196,7 @@ describe('a named deep defect', () => {
       expect(left.local[0]).toMatchObject({ steps: [], cleared: 0, risk: null });
       expect(codes(left)).toEqual([['local-left', 'local-limit']]);
       expect(left.local[0]?.reasons.map(({ text }) => text)).toEqual([
-        'random deep scratches of grade 3: left, as nothing may go there',
+        'deep scratches of grade 3: left, as nothing may go there',
         expect.stringMatching(/^nothing may go there: ./),
       ]);
       expect(left.local[0]?.reasons[1]?.value).toBe(0);
@@ -220,7 +220,8 @@ describe('a named deep defect', () => {
 
   it('is left where a spot of a visit on record took nobody read how much', () => {
     const [median, high] = [micrometres(4.17), micrometres(9.8)];
-    const before = { date: '2026-11-24', defect: 'deep-scratches', median, high };
+    const known = { defect: 'deep-scratches', point: 'deep scratches 1', median, high };
+    const before = { date: '2026-11-24', ...known };
     const visited = (...places: readonly PlaceWorked[]) => {
       const recorded = { mean: micrometres(0), sd: micrometres(0), places };
       const factsOf = (id: string) => (id === 'tested' ? { recorded } : {});
@@ -233,7 +234,7 @@ describe('a named deep defect', () => {
     expect(again.local[0]?.reasons.map(({ code, text }) => [code, text])).toEqual([
       [
         'local-place-unread',
-        'bird etching of grade 3: left, as a spot on this panel on 2026-11-24 was to take 4.17 µm (up to 9.8 µm) more at its place, and nobody has read that since: read it first',
+        'bird etching of grade 3: left, as a spot on this panel on 2026-11-24 was to take 4.17 µm (up to 9.8 µm) more at its place, and nobody has read that since: read it first, as a point called “deep scratches 1”',
       ],
     ]);
     // The panel itself is worked as ever, and whoever works it is told to mind that place.
@@ -243,6 +244,10 @@ describe('a named deep defect', () => {
     expect(visited({ ...before, date: null }).local[0]?.reasons[0]?.text).toContain(
       'as a spot on this panel was to take',
     );
+    // Once somebody read it, a spot is held to what is left, and nothing is to be kept off.
+    const read = visited({ ...before, taken: { mean: median, sd: micrometres(1) } });
+    expect(read.local[0]?.steps).toHaveLength(1);
+    expect(read.cautions.map(({ code }) => code)).toContain('place-read');
   });
 
   it('is left where the clear coat has failed', () => {
@@ -252,7 +257,7 @@ describe('a named deep defect', () => {
     expect(failed.local[0]?.reasons).toEqual([
       {
         code: 'local-left',
-        text: 'random deep scratches of grade 3: left, the clear coat has failed',
+        text: 'deep scratches of grade 3: left, the clear coat has failed',
       },
     ]);
   });

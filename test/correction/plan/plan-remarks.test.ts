@@ -248,7 +248,8 @@ describe('what to mind while a panel is worked', () => {
     const few = (count: number) =>
       said(amongSound(fiveAround('tested', 112).slice(0, count)).panel, [], figures);
     expect(few(2)).toEqual([['more-points', 'only 2 points: read 3 more points a panel first']]);
-    expect(few(4)).toEqual([['more-points', 'only 4 points: read 1 more point a panel first']]);
+    expect(few(3)).toEqual([['more-points', 'only 3 points: read 2 more points a panel']]);
+    expect(few(4)).toEqual([['more-points', 'only 4 points: read 1 more point a panel']]);
     expect(few(5)).toEqual([]);
   });
 
@@ -292,5 +293,11 @@ describe('what to mind while a panel is worked', () => {
     expect(repainted('single-stage-solid')).toEqual([stop]);
     expect(repainted('lacquer')).toEqual([stop]);
     expect(repainted('clear-over-base')).toEqual([]);
+    // What the job states of the panel itself is what it was painted with.
+    const facts = { finish: 'single-stage-solid', isOwnFinish: true } as const;
+    const stated = amongSound(fiveAround('tested', 220), { facts }).panel;
+    expect(said(stated, [], figures)).toEqual([
+      ['colour-on-pad', 'colour on the pad is normal on single-stage paint'],
+    ]);
   });
 });

@@ -9,6 +9,7 @@ import {
   ranked,
   within,
 } from '../../../src/correction/plan/choose-steps.ts';
+import { provenWays } from '../../../src/correction/plan/proven-ways.ts';
 import { candidateColumns } from '../../../src/correction/plan/step-search.ts';
 import type { CorrectionModel } from '../../../src/correction/removal/catalogue.ts';
 import { ladder } from '../../../src/correction/removal/combination.ts';
@@ -19,10 +20,13 @@ import {
   allowedByTechnique,
   bestByHand,
   broken,
+  equalsByHand,
   type Move,
   nameOf,
   type Rules,
+  sequencesByHand,
   type Tool,
+  takes,
 } from '../brute-force.ts';
 import { aShop, between, pace, toolsOf } from '../random-shops.ts';
 
@@ -68,13 +72,22 @@ const rulesOf = (shop: CorrectionModel, task: Task): Rules => ({
 });
 
 /** What may go of them, by their medians. */
-const upTo = (shop: CorrectionModel, all: readonly RatedCandidate[], budget: number) =>
-  within(
-    ranked(inClasses(all, shop.correction.choice), [LOG_SD], (one) => one),
-    () => budget,
-  );
+function upTo(
+  shop: CorrectionModel,
+  all: readonly RatedCandidate[],
+  budget: number,
+  cares: ReadonlySet<number> = new Set(),
+) {
+  const found = ranked(inClasses(all, shop.correction.choice), [LOG_SD], (one) => one);
+  const ways = within(found, () => budget);
+  return cares.size === 0 ? ways : { ...ways, proven: provenWays(found, () => budget, cares) };
+}
 
-function search(shop: CorrectionModel, task: Task) {
+/** Combinations that were tried, whose rates are better known. */
+type Tried = (id: string) => boolean;
+const sdOf = (isTried: boolean): number => (isTried ? LOG_SD / 3 : LOG_SD);
+
+function search(shop: CorrectionModel, task: Task, isTried: Tried = () => false) {
   const rules = rulesOf(shop, task);
   const columns = candidateColumns(
     ladder(shop),
@@ -89,7 +102,8 @@ function search(shop: CorrectionModel, task: Task) {
       mostSets: { cut: 3, refine: 2, finish: 2 },
       removalOf: (step) => {
         const median = medianRemoval([step]);
-        return { median, rateSds: median * LOG_SD, withDepth: 0 };
+        const sd = sdOf(isTried(step.combination.id));
+        return { median, rateSds: median * sd, withDepth: 0 };
       },
       stepLogSd: 0,
     },
@@ -103,8 +117,9 @@ function search(shop: CorrectionModel, task: Task) {
       heldTo: LOG_SD,
     }));
   const limits = { ...rules, ...shop.correction.choice };
-  const { best: choice } = chooseSteps(upTo(shop, all, rules.budget), limits) ?? {};
-  return { all, choice, rules };
+  const cares = ladder(shop).flatMap(({ id, care }) => (isTried(id) ? [care] : []));
+  const found = chooseSteps(upTo(shop, all, rules.budget, new Set(cares)), limits);
+  return { all, choice: found?.best, found, rules };
 }
 
 const movesOf = (steps: readonly Step[], tools: readonly Tool[]): readonly Move[] =>
@@ -145,6 +160,50 @@ describe('the search for steps', () => {
     );
     // The comparison means something only where there was a choice to make.
     if (inFull) expect(chosen).toBeGreaterThanOrEqual(300);
+  });
+
+  it('puts what was tried before what was not, if it takes no more, as a plain enumeration does', () => {
+    const counts = { tried: 0, instead: 0 };
+    const aRoomyTask = fc.record({
+      budget: between(1, 6),
+      flatWidth: fc.constantFrom(120, 400),
+      hazeAllowed: fc.constantFrom(1, 4),
+      aim: fc.constantFrom(0.6, 0.85),
+      area: between(0.2, 3),
+      depth: between(0.2, 1.5),
+    });
+    const someTried = fc.array(fc.boolean(), { minLength: 18, maxLength: 18 });
+    fc.assert(
+      fc.property(aShop, aRoomyTask, someTried, (shop, task, isTried) => {
+        const rungs = ladder(shop).filter(({ rung }) => isTried[rung] === true);
+        const ids = new Set(rungs.map(({ id }) => id));
+        const { found, rules } = search(shop, task, (id) => ids.has(id));
+        const tools = toolsOf(shop).map((tool) => ({ ...tool, tried: ids.has(tool.id) }));
+        const shares = (moves: readonly Move[]): number =>
+          moves.reduce(
+            (sum, { tool, sets }) => sum + tool.perSet * sets * sdOf(tool.tried === true),
+            0,
+          );
+        const mostOf = (moves: readonly Move[]): number =>
+          takes(moves) * Math.exp((1.6448536269514722 * shares(moves)) / takes(moves));
+        const expected = equalsByHand(sequencesByHand(tools, rules), tools, { ...rules, mostOf });
+        const namesOf = (some: readonly RatedCandidate[] = []) =>
+          some.map(({ steps }) => nameOf(movesOf(steps, tools)));
+        expect(found && namesOf([found.best])).toEqual(expected && [nameOf(expected.best)]);
+        expect(new Set(namesOf(found?.equals))).toEqual(new Set(expected?.equals.map(nameOf)));
+        const { instead } = found ?? {};
+        if (expected?.best.some(({ tool }) => tool.tried)) counts.tried += 1;
+        if (found === undefined || instead === undefined) return;
+        counts.instead += 1;
+        const first = search(shop, task).choice;
+        expect(namesOf([instead])).toEqual(first && namesOf([first]));
+        expect(found.best.removal.median).toBeLessThanOrEqual(instead.removal.median);
+        const reached = (one: RatedCandidate) => Math.min(task.aim, one.correction);
+        expect(reached(found.best)).toBeGreaterThanOrEqual(reached(instead) - 0.01 - 1e-12);
+      }),
+      RUNS,
+    );
+    if (inFull) expect(Math.min(counts.instead, counts.tried / 10)).toBeGreaterThanOrEqual(15);
   });
 
   it.each(Object.keys(broken))('never returns steps that break the rule %s', (name) => {

@@ -93,6 +93,16 @@ describe('repaint on which a mild step was tried', () => {
       code: 'stronger-than-tried',
       text: 'steps no stronger than those tried on this repaint clear too little to be worth their film: try the next rung on its spot first',
     });
+    const shallow = plannedWith([MILD], {
+      ...deep,
+      allowanceAt: (one) => ({
+        ...one,
+        boundBy: { ...one.boundBy, code: 'spot-depth' },
+      }),
+    }).plan;
+    expect(shallow.reasons[0]?.text).toBe(
+      'no deeper than its test spot went without colour, too little clears to be worth its film: work that spot deeper first',
+    );
     const spent = plannedWith([MILD], {
       ...deep,
       allowanceAt: (one) => ({ ...one, budget: micrometres(0) }),
@@ -112,6 +122,16 @@ test('other paint, and an aim that is reached, are told nothing of what was trie
       tried: with_,
     }).map(({ code }) => code);
   expect(codes('lighter', tried)).toEqual(['stronger-than-tried']);
+  const byDepth: PanelSurvey = { ...part, boundBy: { ...part.boundBy, code: 'spot-depth' } };
+  const [told] = choiceReasons('lighter', byDepth, {
+    machines: model.machines,
+    isHeldByFilm: true,
+    isShort: true,
+    tried,
+  });
+  expect(told?.text).toMatch(
+    /, or more than the 4\.00 µm that its spot showed free of colour: work that spot deeper, or try the next rung on its spot first$/,
+  );
   expect(codes('lighter')).toEqual(['aim-out-of-reach']);
   expect(codes('polish', tried)).toEqual([]);
   expect(codes('hand', tried)).toEqual(['by-hand']);

@@ -219,3 +219,20 @@ describe('what test spots teach of a paint', () => {
     expect([1, 2, 3].map((sets) => Number(nextStep(sets).toFixed(2)))).toEqual([0.46, 0.37, 0.31]);
   });
 });
+
+test('a trial whose gauge and eye rule each other out entirely teaches nothing, and no figure is lost by it', () => {
+  // What was measured lies so far under what the eye saw that no removal at all explains both.
+  const sure = { ...priors, eyeSd: 0.005 };
+  const against = trial(
+    'a',
+    1,
+    { value: 0.5, standardError: 0.001 },
+    { share: 0.5, depth: 80_000 },
+  );
+  const { hardness, depthScale, of } = learnRemoval([against], sure);
+  const before = learnRemoval([], sure);
+  expect(of('a').mean).toBeCloseTo(before.of('a').mean, 2);
+  expect(of('a').sd).toBeCloseTo(before.of('a').sd, 2);
+  expect(hardness.sd).toBeCloseTo(sure.hardness.sd, 2);
+  expect(depthScale.sd).toBeCloseTo(sure.depthScaleSd, 2);
+});

@@ -42,13 +42,47 @@ describe('what to do next', () => {
     expect(said('refine')).toBe(
       `cleared but hazy: refine with ${MEDIUM} on the same place, then look again; that is no trial of its own, and gets no row`,
     );
-    expect(said('done')).toBe(`${MEDIUM} does it: no need for a stronger one`);
     expect(said('stop-risk')).toBe(
       `stop: the next rung, ${MEDIUM}, takes more in one set than may go here; leave the rest, or settle for a lower aim`,
     );
     expect(said('stop-ladder')).toBe(
       `stop: no combination of the shop is likely to reach 85 % within ${model.spot.sets} sets`,
     );
+  });
+
+  test('tells in how many sets it was cleared, the fewest of several trials, and where that is more than a chance is told of', () => {
+    const done = (...trials: readonly SpotTrial[]) =>
+      nextRemark(
+        { code: 'done', combination: combination(MEDIUM) },
+        { trials, finishOf: () => 'clear-over-base', model, aim: 0.85, overruns: [] },
+      ).text;
+    const cleared = (sets: number) => trial(MEDIUM, { cleared: 0.86, sets });
+    expect(done(cleared(1))).toBe(`${MEDIUM} did it in 1 set: no need for a stronger one`);
+    expect(done(cleared(3))).toBe(
+      `${MEDIUM} did it in 3 sets: no need for a stronger one (its chance below is of 2 sets)`,
+    );
+    const others = [
+      trial(MEDIUM, { cleared: 0.5, sets: 1 }),
+      trial('da/wool/heavy', { cleared: 1 }),
+    ];
+    expect(done(...others, cleared(3), cleared(2))).toBe(
+      `${MEDIUM} did it in 2 sets: no need for a stronger one`,
+    );
+  });
+
+  test('goes on at a place where a limit may be passed only once a survey lets it', () => {
+    const said = (code: NextCode) =>
+      nextRemark(
+        { code, combination: combination(MEDIUM) },
+        {
+          ...{ trials: [], finishOf: () => 'clear-over-base' as const, model, aim: 0.85 },
+          ...{ overruns: [], isPlaceShort: true },
+        },
+      ).text;
+    expect(said('refine')).toContain(
+      `cleared but hazy: once survey --spots lets more go there, refine with ${MEDIUM} on the same place`,
+    );
+    expect(said('again')).toMatch(/^once survey --spots lets more go there, one more set of /);
   });
 
   test('on colour depends on whether the finish is known', () => {

@@ -179,7 +179,7 @@ describe('a refining step', () => {
     [MEDIUM, 1, 0, 'da/foam-soft/fine'],
     ['da-small/microfibre/heavy', 3, 1, 'da-small/foam-medium/medium'],
     ['da-small/microfibre/heavy', 1.5, 1, 'da-small/foam-soft/fine'],
-    ['da-small/foam-medium/medium', 3, 1, 'da/foam-medium/fine'],
+    ['da-small/foam-medium/medium', 3, 1, 'da-small/foam-soft/medium'],
     ['da/foam-soft/fine', 1, 0, undefined],
     ['da-small/foam-soft/fine', 4, 1, undefined],
   ])('after %s with haze of grade %d, where %d may stay, is %s', (id, haze, allowed, expected) => {
@@ -199,9 +199,21 @@ describe('a refining step', () => {
     expect(step?.machine.id).toBe('da-small');
   });
 
+  test('is never by a pad wider than that of the step it follows', () => {
+    for (const of of ladder(model)) {
+      for (const haze of [1.5, 2, 3, 4, 10]) {
+        const step = refine(haze, 1, of);
+        expect(step?.machine.padDiameter ?? 0, of.id).toBeLessThanOrEqual(of.machine.padDiameter);
+      }
+    }
+    const small = combination('da-small/foam-medium/medium');
+    const large = shopWith('rotary', 'da');
+    expect(refiningStep(small, 3, { paint, hazeAllowed: 1, model: large })).toBeUndefined();
+  });
+
   test('after a small pad is worked with a small one too, and there is none after the mildest', () => {
     const small = combination('da-small/foam-medium/medium');
-    expect(refine(3, 1, small)?.machine.padDiameter).toBeLessThanOrEqual(150);
+    expect(refine(3, 1, small)?.machine.padDiameter).toBe(75);
     expect(refine(3, 1, small)?.perSet).toBeLessThan(small.perSet);
     const [mildest] = ladder(model);
     if (mildest === undefined) throw new Error('the ladder has rungs');

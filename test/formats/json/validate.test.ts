@@ -222,3 +222,34 @@ test('all problems are told in the order they stand in the file', () => {
     '4:31',
   ]);
 });
+
+describe('the same unknown key in many places', () => {
+  const within = (keys: readonly string[]): string =>
+    `"parts": {\n${keys.map((key, i) => `"p${i + 10}": { ${key}: 1 }`).join(',\n')}\n}`;
+  const keysOf = (count: number, key: string): readonly string[] =>
+    new Array<string>(count).fill(key);
+
+  test('is told once, where it first stands, and in how many further places and lines', () => {
+    const said = told(withLine(within(keysOf(40, '"aliases"'))));
+    expect(said).toHaveLength(1);
+    expect(said[0]).toMatch(
+      /^4:10\+9 settings-unknown-key: the key "aliases" means nothing here, nor in 39 further places \(lines 5, 6, 7 … 43\) \| ./,
+    );
+  });
+
+  test('is told in each where there are few, and so is each of several keys', () => {
+    expect(told(withLine(within(keysOf(3, '"aliases"'))))).toHaveLength(3);
+    const said = told(withLine(within([...keysOf(5, '"aliases"'), '"wet"', ...keysOf(4, '"by"')])));
+    expect(said.map((one) => one.replace(/ \(lines.*| \|.*/, ''))).toEqual([
+      '4:10+9 settings-unknown-key: the key "aliases" means nothing here, nor in 4 further places',
+      '9:10+5 settings-unknown-key: the key "wet" means nothing here',
+      '10:10+4 settings-unknown-key: the key "by" means nothing here, nor in 3 further places',
+    ]);
+  });
+
+  test('beside other faults in its line takes none of them away', () => {
+    const said = told(withLine(`"count": -1, ${within(keysOf(4, '"aliases"'))}`));
+    expect(said).toHaveLength(2);
+    expect(said[0]).toContain('count');
+  });
+});

@@ -1,6 +1,9 @@
 import { describe, expect, test } from 'vitest';
 import { readShop } from '../../../src/formats/shop/shop.ts';
 import type { Prices } from '../../../src/formats/shop/shop-prices.ts';
+import { shareOfPercent } from '../../../src/work/money.ts';
+
+const BEFORE = '{"schema": "leastcut/shop/1", "prices": '.length;
 
 const read = (prices: string) =>
   readShop('shop.json', `{"schema": "leastcut/shop/1", "prices": ${prices}}`);
@@ -114,6 +117,52 @@ describe('a mistake in prices is met with what to write instead', () => {
     ['{ "id": "wax", "pack": 1.5, "unit": "ml", "price_minor": 1 }', 'a whole number'],
   ])('the material %s', (entry, hint) => {
     expect(told(`{ "currency": "GBP", "materials": [${entry}] }`)[0]).toContain(hint);
+  });
+
+  test('no material that a job uses is a slip; what is near one is told, and read all the same', () => {
+    const entries = ['wax', 'drying-agent', 'foam-sofft-80', 'foam-soft-150'].map(
+      (id) =>
+        `{ "id": "${id}", "pack": 1, "unit": "${id.startsWith('foam') ? 'pieces' : 'ml'}", "price_minor": 1 }`,
+    );
+    const text = `{ "currency": "GBP", "materials": [${entries.join(', ')}] }`;
+    expect(told(text)).toEqual([
+      '"prices.materials[2].id" names "foam-sofft-80", which no job uses: quotes are refused until it is mended | did you mean "foam-soft-80"?',
+    ]);
+    const { value, diagnostics } = read(text);
+    expect(diagnostics.map(({ severity }) => severity)).toEqual(['warning']);
+    expect(value?.value.prices?.list.materials).toHaveLength(4);
+    expect(value?.value.unusedMaterials.map(({ id, meant }) => [id, meant === undefined])).toEqual([
+      ['drying-agent', true],
+      ['foam-sofft-80', false],
+    ]);
+  });
+
+  test('a per cent under one is taken as it stands, and asked about with what was likely meant', () => {
+    const small =
+      '"markup_pct": 0.15, "discount_pct": 0.05, "deposit_pct": 0.3, "fixed": [{ "name": "pick-up", "price_minor": 1, "tax_pct": 0.07 }], "tax": { "name": "VAT", "rate_pct": 0.19, "level": "total", "rounding": "half-up", "included": false }';
+    const text = `{ "currency": "GBP", ${small} }`;
+    expect(told(text)).toEqual([
+      '"prices.markup_pct" is 0.15 %, less than one per cent | did you mean 15?',
+      '"prices.discount_pct" is 0.05 %, less than one per cent | did you mean 5?',
+      '"prices.deposit_pct" is 0.3 %, less than one per cent | did you mean 30?',
+      '"prices.tax.rate_pct" is 0.19 %, less than one per cent | did you mean 19?',
+      '"prices.fixed[0].tax_pct" is 0.07 %, less than one per cent | did you mean 7?',
+    ]);
+    const { value, diagnostics } = read(text);
+    expect(diagnostics.map(({ severity, code }) => `${severity} ${code}`)).toEqual(
+      Array(5).fill('warning percent-small'),
+    );
+    expect(value?.value.prices?.list.tax.share).toBe(shareOfPercent(0.19));
+    expect(diagnostics[0]?.at).toMatchObject({
+      line: 1,
+      column: BEFORE + text.indexOf('0.15') + 1,
+    });
+  });
+
+  test('a per cent of nothing, of one and of more is not asked about', () => {
+    expect(
+      told('{ "currency": "GBP", "markup_pct": 0, "discount_pct": 1, "deposit_pct": 1.5 }'),
+    ).toEqual([]);
   });
 
   test('a material twice', () => {

@@ -26,6 +26,7 @@ test('a full shop file is read, key by key', () => {
     "numbers": { "film.earlier.unknown_clear_um": 3 } }`;
   expect(shopOf(text)).toStrictEqual({
     name: 'Bay 4',
+    unusedMaterials: [],
     machines: [{ id: 'rotary', stated: [] }],
     pads: [
       { id: 'foam-soft', stated: [] },
@@ -61,6 +62,7 @@ test('a full shop file is read, key by key', () => {
 
 test('a shop file that says only its kind leaves everything open', () => {
   expect(shopOf('{"schema": "leastcut/shop/1"}')).toStrictEqual({
+    unusedMaterials: [],
     rates: new Map(),
     numbers: new Map(),
   });

@@ -229,6 +229,18 @@ describe('at the next visit', () => {
 });
 
 describe('limits that are passed', () => {
+  test('are called the topcoat’s on single-stage paint, which has no clear', () => {
+    const single = { ...job, finish: 'single-stage-solid' };
+    const passed = roofOf({ visits: roofAlone(60), job: single }).overruns;
+    const ofCoat = passed.filter(({ code }) => code.startsWith('clear-')).map(({ text }) => text);
+    expect(ofCoat.length).toBe(2);
+    for (const text of ofCoat) expect(text).toMatch(/topcoat (?:are expected|is under its floor)/u);
+    const off = worked(soundFilm, () => 60);
+    const all = compared({ visits: [readingsText(soundFilm), readingsText(off)], job: single });
+    expect(textOf(all).replaceAll(/\s+/gu, ' ')).toContain('The topcoat is under its floor with');
+    expect(textOf(all)).not.toMatch(/\bclear\b/u);
+  });
+
   test('are named: life, clear and total, with the chance that the clear is under its floor', () => {
     expect(codesOf({ visits: roofAlone(13), job })).toEqual([
       'more-than-allowed',

@@ -6,7 +6,15 @@ import { compareBlocks } from '../../../src/report/compare/compare-blocks.ts';
 import { filmRecordFile, filmRecordText } from '../../../src/report/compare/film-record-file.ts';
 import type { CompareResult } from '../../../src/tasks/compare/compare-files.ts';
 import { surveyFiles } from '../../../src/tasks/survey/survey-files.ts';
-import { compared, panelLeft, readingsText, requestOf, soundFilm, worked } from '../comparing.ts';
+import {
+  compared,
+  panelLeft,
+  readingsText,
+  requestOf,
+  soundFilm,
+  toldBy,
+  worked,
+} from '../comparing.ts';
 import { planOfRoof } from './plan-of-roof.ts';
 
 const job = { finish: 'clear-over-base', taken_um: 0 };
@@ -48,7 +56,7 @@ describe('a spot at a deep defect that the plan held', () => {
     expect(roof.left?.budget).toBeLessThan(0.31);
     expect([roof.verdict, roof.left?.boundBy.code]).toEqual(['unresolved', 'place']);
     expect(pageOf(result)).toContain(
-      'Not read: roof, deep scratches: 3.0 (up to 7.0) µm more by a spot; read these places before more comes off there.',
+      'Not read: roof, deep scratches: 3.0 (up to 7.0) µm more by a spot; read these places before more comes off there, as points called “deep scratches 1”.',
     );
     expect(pageOf(result)).toContain(
       'Cannot tell: roof: a place of it was to be worked deeper: first read that place.',
@@ -131,5 +139,166 @@ describe('the film record of that visit', () => {
       'on 2026-11-24 a spot at deep scratches was to take 3.0 µm more (up to 7.0 µm) at one place',
     );
     expect(without.told).not.toContain('a spot at');
+  });
+});
+
+/** The same readings, the place of the spot read besides as a point of its name. */
+const withPlace = (text: string, film: number, point = 'deep scratches 1'): string =>
+  `${text}\nroof,${point},${film.toFixed(1)}\n`;
+const placeOf = (result: CompareResult) => result.places[0]?.place ?? null;
+
+describe('a place that is read before and after the work', () => {
+  const reading = (after: number, point?: string): CompareResult =>
+    compared({
+      visits: [withPlace(visits[0] ?? '', 118, point), withPlace(visits[1] ?? '', after, point)],
+      job,
+      plan: planWith([spot(6)]),
+    });
+
+  test('tells nothing of what its panel lost', () => {
+    const lost = (result: CompareResult) =>
+      panelLeft(result, 'roof').comparison.change?.removed.value;
+    expect(lost(reading(109))).toBe(lost(reading(117)));
+    expect(panelLeft(reading(109), 'roof').comparison.pairs).toHaveLength(5);
+  });
+
+  test.each(['deep scratches', 'Deep-Scratches 1', 'deep_scratches_1'])(
+    'is known by its point %s, and says what the spot took beyond the panel',
+    (point) => {
+      const read = placeOf(reading(114, point))?.read;
+      // 4 µm less 1 µm of the panel, each way a reading of 1.5 µm.
+      expect(read?.measured.value).toBeCloseTo(3, 1);
+      expect(read?.measured.standardError).toBeGreaterThan(1.5 * Math.SQRT2);
+      expect(read?.taken.mean).toBeGreaterThan(2.5);
+    },
+  );
+
+  test('leaves less there the more it lost', () => {
+    const left = [117, 114, 111, 108, 105].map((after) => {
+      const { limits = [] } = panelLeft(reading(after), 'roof').left ?? {};
+      return limits.find(({ code }) => code === 'place')?.value ?? Number.NaN;
+    });
+    expect(left).toEqual([...left].sort((a, b) => b - a));
+    expect(left.at(-1)).toBe(0);
+    // One reading of a small place bears no less than the middle of the plan.
+    expect(left[0]).toBeCloseTo(2, 6);
+  });
+
+  test('is told with what went there, and asked for no more', () => {
+    const page = pageOf(reading(114));
+    expect(page).toContain('Read at the spots: roof, deep scratches: ');
+    expect(page).not.toContain('Not read: roof');
+  });
+
+  test('is kept on the record with what was measured, and counts at the next visit', () => {
+    const result = reading(114);
+    const record = filmRecordFile(result, '2026-11-24', undefined);
+    const [place] = record.visits[0]?.places ?? [];
+    expect(place?.taken_um).toBeCloseTo(3, 1);
+    expect(place?.taken_sd_um).toBeGreaterThan(2);
+    const roof = roofOf(visits[1] ?? '', JSON.stringify(record));
+    expect(roof.told).toContain('by what was read there');
+    expect(roof.told).not.toContain('keep off it');
+  });
+});
+
+const roofOf = (readings: string, record: string) => {
+  const request = requestOf({ visits: [readings], job, filmRecord: record });
+  const [one] = surveyFiles({ ...request, why: [] }).value ?? [];
+  const roof = one?.result.survey.panels.find(({ panel }) => panel.id === 'roof');
+  return {
+    budget: roof?.budget ?? Number.NaN,
+    gone: roof?.facts.recorded?.mean ?? Number.NaN,
+    told: roof?.evidence.map(({ text }) => text).join('; ') ?? '',
+  };
+};
+
+describe('a place on record that a later survey reads', () => {
+  const record = filmRecordText(resultWith(4.3), '2026-11-24', undefined);
+  const last = visits[1] ?? '';
+  const unread = roofOf(last, record);
+
+  test('counts as what went at one place of the panel, and is no longer to be kept off', () => {
+    const read = roofOf(withPlace(last, 114), record);
+    expect(unread.told).toContain(
+      'keep off it till it is read, as a point called “deep scratches 1”',
+    );
+    expect(read.told).not.toContain('keep off it');
+    expect(read.gone).toBeGreaterThan(unread.gone + 2);
+    expect(read.budget).toBeLessThan(unread.budget);
+  });
+
+  test('frees no more than the middle of the plan where the reading does not bear it', () => {
+    // Beside the place nothing is gone: one reading among film that varies proves little.
+    const beside = roofOf(withPlace(last, 119), record);
+    expect(beside.gone).toBeGreaterThanOrEqual(unread.gone + 2.99);
+  });
+
+  test('is no place read since by readings of an earlier day', () => {
+    const dated = withPlace(last, 114)
+      .trim()
+      .split('\n')
+      .map((line, i) => `${line},${i === 0 ? 'time' : '2026-11-20'}`)
+      .join('\n');
+    expect(roofOf(dated, record).told).toContain('keep off it');
+  });
+
+  test('stays read on the record that the next comparison writes', () => {
+    const first = withPlace(last, 114);
+    const after = readingsText(worked(soundFilm, () => 2));
+    const result = compared({ visits: [first, after], job, filmRecord: record });
+    const known = readFilmRecord('film.json', record).value?.value;
+    const written = filmRecordFile(result, '2026-12-24', known);
+    expect(written.visits[0]?.places?.[0]?.taken_um).toBeGreaterThan(0);
+    expect(roofOf(after, JSON.stringify(written)).told).not.toContain('keep off it');
+  });
+});
+
+describe('sets of a spot that were worked', () => {
+  const said = (rows: string): CompareResult =>
+    compared({
+      visits,
+      job,
+      plan: planWith([spot(4.3)]),
+      workedSets: `panel,step,sets\n${rows}`,
+    });
+
+  test.each(['roof,deep scratches,0', 'roof,deep-scratches,0', 'roof,,0'])(
+    'are none by `%s`: nothing is read there, or kept',
+    (row) => {
+      const result = said(row);
+      expect(result.places).toEqual([]);
+      expect(pageOf(result)).not.toContain('Not read: roof');
+      expect(recordOf(result).visits[0]?.places).toBeUndefined();
+    },
+  );
+
+  test('take in proportion where they were fewer', () => {
+    expect(placeOf(said('roof,deep scratches,1'))).toMatchObject({ sets: 1, median: 1, inAll: 2 });
+    expect(placeOf(said('roof,1,2'))).toMatchObject({ sets: 3, median: 3 });
+  });
+
+  test('take away what was kept of a spot before it was said to be none', () => {
+    const first = JSON.stringify(recordOf(resultWith(4.3)));
+    const again = compared({
+      ...{ visits, job, plan: planWith([spot(4.3)]), filmRecord: first },
+      workedSets: 'panel,step,sets\nroof,deep scratches,0',
+    });
+    expect(again.again).toBe(0);
+    expect(recordOf(again, first).visits[0]?.places).toBeUndefined();
+  });
+
+  test('are refused where they are said twice, or of a spot that the plan has not', () => {
+    const told = (rows: string) =>
+      toldBy({
+        ...{ visits, job, plan: planWith([spot(4.3)]) },
+        workedSets: `panel,step,sets\n${rows}`,
+      }).join('; ');
+    expect(told('roof,deep scratches,1\nroof,deep scratches,0')).toContain(
+      'roof: the spot at deep scratches 1 is said twice',
+    );
+    expect(told('roof,bird etching,0')).toContain(
+      'the plan of the roof has no step "bird etching"',
+    );
   });
 });

@@ -2,9 +2,11 @@
 import { describe, expect, test } from 'vitest';
 import { renderText } from '../../../src/render/text.ts';
 import { compareBlocks } from '../../../src/report/compare/compare-blocks.ts';
+import { filmRecordText } from '../../../src/report/compare/film-record-file.ts';
 import { planRecord } from '../../../src/report/plan/plan-record.ts';
 import type { CompareResult } from '../../../src/tasks/compare/compare-files.ts';
 import { planFiles } from '../../../src/tasks/plan/plan-files.ts';
+import { surveyFiles } from '../../../src/tasks/survey/survey-files.ts';
 import {
   type Comparing,
   compared,
@@ -191,5 +193,35 @@ describe('two marks a panel without a plan', () => {
     });
     const roof = panelLeft(matte, 'roof');
     expect([roof.verdict, roof.left?.boundBy.code]).toEqual(['stop', 'covered']);
+  });
+});
+
+describe('marks that no plan is named for', () => {
+  const some = { ...soundFilm, bonnet: [117, 121, 115, 119] };
+  const few = (film: Film, off: number): string =>
+    readingsText(
+      Object.fromEntries(
+        Object.entries(film).map(([id, all]) => [
+          id,
+          all.slice(0, id === 'bonnet' ? 4 : 2).map((one) => one - off),
+        ]),
+      ),
+    );
+  const visits = [few(some, 0), few(some, 1.5)];
+
+  test('say neither go on nor stop where they are fewer than a survey takes, and of enough of them what a survey says', () => {
+    const result = compared({ visits, job });
+    const filmRecord = filmRecordText(result, '2026-11-25', undefined);
+    const survey = surveyFiles(requestOf({ visits: visits.slice(1), job, filmRecord })).value;
+    const panels = survey?.[0]?.result.survey.panels ?? [];
+    for (const { comparison, verdict, left } of result.panels) {
+      const { id } = comparison.panel;
+      if (id === 'bonnet') {
+        expect(verdict).toBe('go-on');
+        expect(left?.budget).toBeCloseTo(panels.find((one) => one.panel.id === id)?.budget ?? 0, 5);
+      } else expect([id, verdict, left?.budget]).toEqual([id, 'unresolved', 0]);
+    }
+    expect(pageOf(result)).toContain('May go: where enough points were read of the panel, what a');
+    expect(pageOf(result)).not.toContain('what might go before, less what came off');
   });
 });

@@ -87,6 +87,7 @@ describe('facts of a panel', () => {
     expect(facts.taken).toEqual({ value: null, origin: 'job', where: 'job.json:4' });
     expect(plainFacts(facts)).toEqual({
       finish: 'lacquer',
+      isOwnFinish: true,
       taken: null,
       takenSd: 0,
       recorded: null,

@@ -7,11 +7,11 @@ const settings = resolveSettings(layersOf({ job: {}, shop: {} }));
 const file = (name: string, ...rows: readonly string[]) => ({
   name,
   bytes: new TextEncoder().encode(
-    `${['spot,panel,machine,pad,product,cleared_pct', ...rows].join('\n')}\n`,
+    `${['spot,panel,machine,pad,product,sets,cleared_pct', ...rows].join('\n')}\n`,
   ),
   sha256: '',
 });
-const row = (spot: string, panel: string): string => `${spot},${panel},da,foam-medium,medium,50`;
+const row = (spot: string, panel: string): string => `${spot},${panel},da,foam-medium,medium,1,50`;
 
 describe('files of test spots', () => {
   it('are joined in their order', () => {

@@ -49,6 +49,25 @@ describe('rows of test spots', () => {
     expect(both.value?.trials.map(({ trial }) => trial.panel)).toEqual(['bonnet', 'bonnet']);
   });
 
+  it('have the sets that any of them says, and are refused where none does, whatever was read', () => {
+    const row = (sets: string, rest: string): string =>
+      `A,roof,da,foam-medium,medium,${sets},${rest}`;
+    const said = readTrials(
+      file(row('3', '1,112.1,109.4,,86,,,,'), row('', '2,113.0,110.4,,,,,,')),
+      settings(),
+    );
+    expect(said.value?.map(({ trial }) => trial.sets)).toEqual([3]);
+    const untold = ['1,112.1,109.4,,,,,,', '1,,,,86,,,,', '1,,,,,,yes,,'].map((rest) =>
+      readTrials(file(row('', rest), row('–', rest.replace('1', '2'))), settings()),
+    );
+    for (const { value, diagnostics } of untold) {
+      expect(value).toBeUndefined();
+      expect(diagnostics.map(({ code, message, at }) => [code, message, at?.line])).toEqual([
+        ['cell-invalid', 'no row of spot "A" says how many sets were worked', 2],
+      ]);
+    }
+  });
+
   it.each([
     ['panel', 'A,bonnet,da,foam-medium,medium,1,2,,,,50,,,,'],
     ['pad', 'A,roof,da,foam-soft,medium,1,2,,,,50,,,,'],

@@ -132,7 +132,7 @@ describe('a car with test spots', () => {
         { length: 10 },
         (_, i) => `A,door-front-left,da,foam-soft,fine,1,${i + 1},${250 + i},${249.7 + i},40,no`,
       ).concat(
-        colour === '' ? [] : `B,door-front-left,da,foam-medium,medium,1,1,250,249,60,${colour}`,
+        colour === '' ? [] : `B,door-front-left,da,foam-medium,medium,2,1,250,248,80,${colour}`,
       );
     const strongestOf = (plan: PlanResult): string =>
       panelOf(plan, 'door-front-left').steps.reduce(
@@ -145,7 +145,7 @@ describe('a car with test spots', () => {
     expect(door.verdict).toBe('lighter');
     expect(door.reasons[0]?.code).toBe('stronger-than-tried');
     expect(door.reasons[0]?.text).toMatch(
-      /^the aim takes a step stronger than da\/foam-soft\/fine, the strongest that was tried on this repaint, or more than the \d\.\d\d µm that may go: try the next rung on its spot first$/,
+      /^the aim takes a step stronger than da\/foam-soft\/fine, the strongest that was tried on this repaint, or more than the \d\.\d\d µm that its spot showed free of colour: work that spot deeper, or try the next rung on its spot first$/,
     );
     // A stronger one that was tried may be worked, but not if it brought colour.
     expect(strongestOf(planned(mild('no'), { aim: 'full' }))).toBe('da/foam-medium/medium');

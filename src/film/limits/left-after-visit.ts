@@ -1,0 +1,44 @@
+/**
+ * What was left after a visit on record, told of the readings that ended it: by those alone a survey knows less than
+ * the comparison did, which had the readings before, the plan and the other panels. It stands until something is read.
+ */
+import { bare, type Sentence, says, um } from '../../base/sentence.ts';
+import type { LeftAfterVisit, PanelFacts } from '../film-model.ts';
+import type { PanelPoint } from '../panel-points.ts';
+import type { UnsaidLimit } from './limit.ts';
+
+/** As finely as a record keeps a mean. */
+const SAME_MEAN = 1e-5;
+
+/** With the visit whose later readings these points are, where one on record is; of several the one that left least. */
+export function heldToVisit(facts: PanelFacts, points: readonly PanelPoint[]): PanelFacts {
+  const left = facts.recorded?.left;
+  if (left === undefined || points.length === 0) return facts;
+  const mean = points.reduce((sum, { thickness }) => sum + thickness, 0) / points.length;
+  const [first, ...others] = left.filter(
+    (one) => one.points === points.length && Math.abs(one.mean - mean) < SAME_MEAN,
+  );
+  if (first === undefined) return facts;
+  const heldTo = others.reduce((least, one) => (one.most < least.most ? one : least), first);
+  return { ...facts, heldTo };
+}
+
+/** One zone of it by its own figure, where the visit told it apart. */
+export function heldInZone(facts: PanelFacts, zone: string): PanelFacts {
+  const { heldTo } = facts;
+  const most = heldTo?.zones?.[zone];
+  return heldTo === undefined || most === undefined
+    ? facts
+    : { ...facts, heldTo: { ...heldTo, most } };
+}
+
+export const leftLimits = ({ heldTo }: Pick<PanelFacts, 'heldTo'>): readonly UnsaidLimit[] =>
+  heldTo === undefined
+    ? []
+    : [{ code: 'as-compared', value: heldTo.most, said: () => leftSaid(heldTo) }];
+
+function leftSaid({ date, most, points }: LeftAfterVisit): Sentence {
+  const when = date === null ? '' : ` of ${date}`;
+  const left = most === 0 ? says`nothing` : says`no more than ${um(most, 2)}`;
+  return says`${left} was left after the visit${when}, by the readings before and after it; these are the ${bare(points, 0)} points read then, and nothing new`;
+}

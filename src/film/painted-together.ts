@@ -1,0 +1,178 @@
+/**
+ * Neighbouring panels of one side that read over their mirror panels by more than sides painted alike differ: a shop
+ * that paints a side blends over all of it, so they are asked about together and not one by one.
+ *
+ * Held against the mirror line is the mean difference of the group, by what its readings leave in doubt; each panel must
+ * lie nearer to that mean than to nought, so that no single repaint makes its neighbours suspect. A panel known to be
+ * repaint among them or beside them is no part of the mean, but counts as one of the group, and then that the mean lies
+ * over the line is enough. More readings only make the difference surer: who painted the side they do not tell.
+ *
+ * Which side is the odd one, the panels of neither tell, if they are enough: where these read as the thicker side does,
+ * that is the usual film of the car, and the other may be cut back. Door shuts are masked when a side is painted: where
+ * they differ as the faces do, nothing was painted over.
+ */
+
+import { groupBy } from '../base/group-by.ts';
+import { mean, median } from '../base/stats/summary.ts';
+import {
+  type Component,
+  effectiveDegreesOfFreedom,
+  exactly,
+  rectangular,
+  standardUncertainty,
+  type Uncertain,
+  uncertain,
+} from '../base/uncertainty.ts';
+import { type Micrometres, micrometres } from '../base/units.ts';
+import { compareWithLine, type PaintedTogether } from './condition/line-comparison.ts';
+import type { FilmModel } from './film-model.ts';
+import { type GatheredFilm, type GatheredPanel, thicknesses } from './gathered-panel.ts';
+import { putBack } from './put-back.ts';
+import {
+  apartBy,
+  type Group,
+  groupsOf,
+  type Member,
+  type Pair,
+  sidesOf,
+  type WordOf,
+} from './side-groups.ts';
+
+/** By the id of each panel that may have been painted again with its side. */
+export type PaintedSides = ReadonlyMap<string, PaintedTogether>;
+
+/** How its panels are judged: by what they read like, and what their means are uncertain by. */
+export type SideJudge = {
+  readonly wordOf: WordOf;
+  readonly meanOf: (panel: GatheredFilm) => Uncertain<'µm'>;
+};
+
+const NONE: PaintedSides = new Map();
+
+export function paintedTogether(
+  gathered: readonly GatheredPanel[],
+  judge: SideJudge,
+  model: FilmModel,
+): PaintedSides {
+  const { mirror } = model.conditions;
+  const sides = sidesOf(gathered);
+  // Nearly every car: a mean is over the line only where one of its panels is.
+  if (!sides.flat().some((place) => apartBy(place) > mirror)) return NONE;
+  const found = sides.flatMap((side) =>
+    groupsOf(side, judge.wordOf, mirror / 2).flatMap((group) =>
+      together(group, { gathered, judge }, model),
+    ),
+  );
+  // Of several that a panel is of, the mean of most of them is told.
+  const largestLast = found.sort((one, other) => one.count - other.count);
+  return new Map(
+    largestLast.flatMap(({ group }) => group.panels.map(({ id }) => [id, group] as const)),
+  );
+}
+
+/** None where the group does not hold. */
+function together(
+  { pairs, isBesideRepaint, before, after }: Group,
+  { gathered, judge }: { readonly gathered: readonly GatheredPanel[]; readonly judge: SideJudge },
+  model: FilmModel,
+): readonly { readonly count: number; readonly group: PaintedTogether }[] {
+  const { conditions } = model;
+  const apart = mean(pairs.map((pair) => pair.apart));
+  const isNearer = (difference: number): boolean => 2 * difference > apart;
+  if (!pairs.every((pair) => isNearer(pair.apart))) return [];
+  const held = compareWithLine({
+    compared: 'over-mirror',
+    condition: 'refinished',
+    side: 'over',
+    figure: differenceOf(pairs, judge, model),
+    line: exactly(conditions.mirror),
+  });
+  const isEnough =
+    isBesideRepaint || pairs.length > LEAST_OF_SIDE || held.otherSide <= conditions.nearRisk;
+  if (!held.isBeyond || !isEnough) return [];
+  if (isUsualOfOthers(pairs, { gathered, judge }, conditions)) return [];
+  const all = [...joining(before, isNearer).reverse(), ...pairs, ...joining(after, isNearer)];
+  const shuts = shutsApart(all);
+  if (shuts !== null && isNearer(shuts)) return [];
+  const panels = all.map(({ here }) => here.panel);
+  return [{ count: pairs.length, group: { panels, apart: held, areShutsAlike: shuts !== null } }];
+}
+
+/** Of so many panels their mean has to lie over the line for sure: of more it seldom does where they were painted alike. */
+const LEAST_OF_SIDE = 2;
+
+/** Neighbours of a group that lie nearer to its mean than to nought are of it: what was painted once ends somewhere. */
+function joining(members: readonly Member[], isNearer: (difference: number) => boolean): Pair[] {
+  const end = members.findIndex((one) => one !== null && !isNearer(one.apart));
+  return members.slice(0, end < 0 ? members.length : end).filter((one) => one !== null);
+}
+
+/** By what the readings leave in doubt; what the gauge errs by, both sides share, but for its share of the difference. */
+function differenceOf(
+  pairs: readonly Pair[],
+  { meanOf }: SideJudge,
+  { measurement: { proportional, betweenOperators = micrometres(0) } }: FilmModel,
+): Uncertain<'µm'> {
+  const apart = mean(pairs.map((pair) => pair.apart));
+  const known = (contribution: number) => ({ contribution, dof: Number.POSITIVE_INFINITY });
+  const own = pairs
+    .flatMap(({ here, there }) => [here, there])
+    .flatMap((panel) => [...meanOf(panel).components])
+    .filter(([source]) => source !== 'calibration');
+  const bySource = [...groupBy(own, ([source]) => source)].map(
+    ([source, all]) => [source, ofMean(all, pairs.length)] as const,
+  );
+  return uncertain(micrometres(apart), {
+    ...Object.fromEntries(bySource),
+    calibration: known(rectangular(proportional * apart)),
+    // One of them may have read the one side, one the other.
+    ...(betweenOperators === 0 ? {} : { operators: known(Math.SQRT2 * betweenOperators) }),
+  });
+}
+
+/** Doubts that have nothing in common, in the mean of `count`. */
+function ofMean(all: readonly (readonly [string, Component])[], count: number): Component {
+  const each = all.map(([, component], i) => [`${i}`, component] as const);
+  const together = uncertain(micrometres(0), Object.fromEntries(each));
+  return {
+    contribution: standardUncertainty(together) / count,
+    dof: effectiveDegreesOfFreedom(together),
+  };
+}
+
+/** Whether the panels of neither side, if they are as many as make a baseline, read rather as the thicker one does. */
+function isUsualOfOthers(
+  pairs: readonly Pair[],
+  { gathered, judge }: { readonly gathered: readonly GatheredPanel[]; readonly judge: SideJudge },
+  { baselinePanels }: FilmModel['conditions'],
+): boolean {
+  const ids = new Set(pairs.flatMap(({ here, there }) => [here.panel.id, there.panel.id]));
+  const others = gathered
+    .filter((one) => !ids.has(one.panel.id) && judge.wordOf(one) === 'factory')
+    .map((one) => filmOf(one as GatheredFilm));
+  if (others.length < baselinePanels) return false;
+  const usual = median(others);
+  const [thick, thin] = [
+    mean(pairs.map(({ here }) => filmOf(here))),
+    mean(pairs.map(({ there }) => filmOf(there))),
+  ];
+  return usual > (thick + thin) / 2;
+}
+
+const filmOf = ({ statistics, facts }: GatheredFilm): Micrometres =>
+  putBack(statistics.mean, facts);
+
+/** How much more the shuts read than those of the mirror panels; null where those of fewer than two pairs were read. */
+function shutsApart(pairs: readonly Pair[]): number | null {
+  const read = pairs.flatMap(({ here, there }) => {
+    const [own, facing] = [shutsOf(here), shutsOf(there)];
+    return own.length === 0 || facing.length === 0 ? [] : [mean(own) - mean(facing)];
+  });
+  return read.length < LEAST_SHUTS ? null : mean(read);
+}
+
+/** Of one door nobody knows whether the probe lay well in its shut. */
+const LEAST_SHUTS = 2;
+
+const shutsOf = ({ otherPoints }: GatheredFilm): readonly Micrometres[] =>
+  thicknesses(otherPoints.filter(({ place }) => place === 'shut'));

@@ -1,0 +1,127 @@
+/**
+ * What was read at the places that a plan worked deeper than their panel, at points called by them: such a point is none
+ * of those that tell what the panel lost.
+ *
+ * - marked and read before and after the work: it lost d, and the panel Δ; the spot took d − Δ, u² = u_d² + u_Δ², with
+ *   u_d² what the gauge alone makes of one difference;
+ * - read after the work alone: what it lacks to the panel's other points by then (`missingAtPlace`).
+ */
+import { standardUncertainty } from '../../base/uncertainty.ts';
+import { micrometres } from '../../base/units.ts';
+import { goneAtPlace } from '../../correction/removal/gone-at-place.ts';
+import type { MeasuredRemoval } from '../../correction/removal/measured-removal.ts';
+import { gaugeVariance, pairPoints } from '../../film/compare/compare-points.ts';
+import type { PanelComparison } from '../../film/compare/panel-comparison.ts';
+import type { FilmModel, RecordedRemoval } from '../../film/film-model.ts';
+import { displayStep, type PanelPoint } from '../../film/panel-points.ts';
+import { isPointOf } from '../../film/place-note.ts';
+import { missingAtPlace } from '../../film/place-reading.ts';
+import type { PanelSurvey, Survey } from '../../film/survey.ts';
+import type { PlannedPlace } from '../../formats/plan-file.ts';
+import type { Planned } from './compare-plan.ts';
+import type { Visit } from './compare-visits.ts';
+
+export type PlaceRead = PlannedPlace & {
+  /** What the spot took beyond the panel, as it was measured and as it is held; null where nobody read it. */
+  readonly read: {
+    readonly measured: MeasuredRemoval;
+    readonly taken: Pick<RecordedRemoval, 'mean' | 'sd'>;
+  } | null;
+};
+
+type Times = { readonly first: Visit; readonly last: Visit };
+
+/** By the ids of the panels. */
+export const readPlaces = (
+  planned: Planned,
+  compared: readonly PanelComparison[],
+  times: Times,
+  model: FilmModel,
+): ReadonlyMap<string, readonly PlaceRead[]> =>
+  new Map(
+    [...planned].map(([id, { places }]) => {
+      const comparison = compared.find(({ panel }) => panel.id === id);
+      const around = { id, places, comparison };
+      return [id, places.map((place) => placeRead(place, around, times, model))] as const;
+    }),
+  );
+
+type Around = {
+  readonly id: string;
+  readonly places: readonly PlannedPlace[];
+  readonly comparison: PanelComparison | undefined;
+};
+
+function placeRead(
+  place: PlannedPlace,
+  { id, places, comparison }: Around,
+  { first, last }: Times,
+  model: FilmModel,
+): PlaceRead {
+  const [before, after] = [first, last].map(({ surveyed }) => panelIn(surveyed.survey, id));
+  const own = after?.points.find(({ point }) => isPointOf(point, place.point));
+  if (own === undefined || after === undefined) return { ...place, read: null };
+  const others = after.points.filter((one) => !isAtPlace(one, places));
+  const measured =
+    lostThere(own, before, { after, comparison, first, last }, model) ??
+    missingAtPlace(own, others, model);
+  return {
+    ...place,
+    read: measured === null ? null : { measured, taken: goneAtPlace(place, measured) },
+  };
+}
+
+function lostThere(
+  own: PanelPoint,
+  before: PanelSurvey | undefined,
+  {
+    after,
+    comparison,
+    first,
+    last,
+  }: Times & { readonly after: PanelSurvey; readonly comparison: PanelComparison | undefined },
+  { measurement }: FilmModel,
+): MeasuredRemoval | null {
+  const { change = null } = comparison ?? {};
+  if (before === undefined || change === null) return null;
+  const marked = { before: first.marked, after: last.marked };
+  const { pairs } = pairPoints(before, { ...after, points: [own] }, marked);
+  const [pair] = pairs;
+  if (pair === undefined) return null;
+  const step = displayStep([...before.points, ...after.points].map(({ thickness }) => thickness));
+  const gauge = Math.sqrt(gaugeVariance([pair], measurement.repeatability, step));
+  return {
+    value: micrometres(pair.before - pair.after - change.removed.value),
+    standardError: micrometres(Math.hypot(gauge, standardUncertainty(change.removed))),
+  };
+}
+
+const panelIn = ({ panels }: Survey, id: string): PanelSurvey | undefined =>
+  panels.find(({ panel }) => panel.id === id);
+
+const isAtPlace = (
+  { point }: Pick<PanelPoint, 'point'>,
+  places: readonly Pick<PlannedPlace, 'point'>[],
+): boolean => places.some((place) => isPointOf(point, place.point));
+
+/** The survey without the points of places that were worked deeper: they tell nothing of their panels. */
+export function withoutPlaces(survey: Survey, planned: Planned): Survey {
+  if ([...planned.values()].every(({ places }) => places.length === 0)) return survey;
+  return {
+    ...survey,
+    panels: survey.panels.map((panel) => {
+      const { places = [] } = planned.get(panel.panel.id) ?? {};
+      return places.length === 0
+        ? panel
+        : {
+            ...withoutPoints(panel, places),
+            zones: panel.zones.map((zone) => withoutPoints(zone, places)),
+          };
+    }),
+  };
+}
+
+const withoutPoints = <Part extends Pick<PanelSurvey, 'points'>>(
+  part: Part,
+  places: readonly PlannedPlace[],
+): Part => ({ ...part, points: part.points.filter((one) => !isAtPlace(one, places)) });

@@ -1,0 +1,88 @@
+/** What a comparison left of a panel stands for the readings it was told of, and for no others. */
+import { describe, expect, it } from 'vitest';
+import { tell } from '../../../src/base/sentence.ts';
+import { micrometres } from '../../../src/base/units.ts';
+import type { LeftAfterVisit, PanelFacts } from '../../../src/film/film-model.ts';
+import { heldInZone, heldToVisit, leftLimits } from '../../../src/film/limits/left-after-visit.ts';
+import type { PanelPoint } from '../../../src/film/panel-points.ts';
+import { knownFacts } from '../car-builder.ts';
+
+const points = (...films: readonly number[]): readonly PanelPoint[] =>
+  films.map((film) => ({ thickness: micrometres(film) }) as PanelPoint);
+const visit = (most: number, rest: Partial<LeftAfterVisit> = {}): LeftAfterVisit => ({
+  date: '2026-03-31',
+  most: micrometres(most),
+  points: 3,
+  mean: micrometres(110),
+  ...rest,
+});
+const withVisits = (...left: readonly LeftAfterVisit[]): PanelFacts => ({
+  ...knownFacts,
+  recorded: { mean: micrometres(2), sd: micrometres(0.4), left },
+});
+const read = points(108, 110, 112);
+const mostOf = (facts: PanelFacts): number | undefined => facts.heldTo?.most;
+
+describe('the readings that ended a visit on record', () => {
+  it('are held to what was left then', () => {
+    expect(mostOf(heldToVisit(withVisits(visit(1.2)), read))).toBe(1.2);
+  });
+
+  it('are held to the least where several visits ended with them, whichever comes first', () => {
+    for (const left of [
+      [visit(1.2), visit(0.4), visit(0.9)],
+      [visit(0.4), visit(1.2)],
+    ]) {
+      expect(mostOf(heldToVisit(withVisits(...left), read))).toBe(0.4);
+    }
+  });
+
+  it('are known by their number and their mean', () => {
+    const held = withVisits(visit(1.2));
+    expect(mostOf(heldToVisit(held, points(108, 110, 112, 110)))).toBeUndefined();
+    expect(mostOf(heldToVisit(held, points(108, 110, 112.1)))).toBeUndefined();
+    expect(mostOf(heldToVisit(held, []))).toBeUndefined();
+  });
+
+  it('are held to nothing where no visit says what was left', () => {
+    expect(heldToVisit(knownFacts, read)).toBe(knownFacts);
+    const without = { ...knownFacts, recorded: { mean: micrometres(2), sd: micrometres(0.4) } };
+    expect(heldToVisit(without, read)).toBe(without);
+  });
+});
+
+describe('a zone of such a panel', () => {
+  const zones = { thinner: micrometres(0.3) };
+
+  it('has its own figure where the visit told it apart, else that of the panel', () => {
+    const facts = heldToVisit(withVisits(visit(1.2, { zones })), read);
+    expect(mostOf(heldInZone(facts, 'thinner'))).toBe(0.3);
+    expect(mostOf(heldInZone(facts, 'thicker'))).toBe(1.2);
+    expect(mostOf(heldInZone(heldToVisit(withVisits(visit(1.2)), read), 'thinner'))).toBe(1.2);
+  });
+
+  it('is held to nothing where its panel is not', () => {
+    expect(heldInZone(knownFacts, 'thinner')).toBe(knownFacts);
+  });
+});
+
+describe('the limit', () => {
+  const said = (left: LeftAfterVisit): readonly string[] =>
+    leftLimits(heldToVisit(withVisits(left), read)).map(({ said: text }) => {
+      const told = text();
+      return typeof told === 'string' ? told : tell(told, 'um');
+    });
+
+  it('is none without such a visit', () => {
+    expect(leftLimits(knownFacts)).toEqual([]);
+  });
+
+  it('says how much was left, when, and of which readings', () => {
+    expect(said(visit(1.2))).toEqual([
+      'no more than 1.20 µm was left after the visit of 2026-03-31, by the readings before and after it; these are the 3 points read then, and nothing new',
+    ]);
+    expect(said(visit(0, { date: null }))).toEqual([
+      'nothing was left after the visit, by the readings before and after it; these are the 3 points read then, and nothing new',
+    ]);
+  });
+});
