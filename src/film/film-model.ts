@@ -222,6 +222,8 @@ export type LeftAfterVisit = {
   readonly zones?: Readonly<Record<string, Micrometres>>;
   readonly points: number;
   readonly mean: Micrometres;
+  /** Each of the readings at these points, where the record keeps them. */
+  readonly read?: readonly Micrometres[];
 };
 
 /** Film that visits on record took, all together. */

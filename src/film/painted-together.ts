@@ -7,6 +7,9 @@
  * repaint among them or beside them is no part of the mean, but counts as one of the group, and then that the mean lies
  * over the line is enough. More readings only make the difference surer: who painted the side they do not tell.
  *
+ * A panel between them that reads as high, while its mirror panel was not read or at one point only, parts them not and
+ * is of the group, where two pairs at least lie over the line by themselves.
+ *
  * Which side is the odd one, the panels of neither tell, if they are enough: where these read as the thicker side does,
  * that is the usual film of the car, and the other may be cut back. Door shuts are masked when a side is painted: where
  * they differ as the faces do, nothing was painted over.
@@ -32,11 +35,14 @@ import {
   apartBy,
   type Group,
   groupsOf,
+  isPair,
+  type Lone,
   type Member,
   type Pair,
   sidesOf,
   type WordOf,
 } from './side-groups.ts';
+import type { Panel } from './template/template.ts';
 
 /** By the id of each panel that may have been painted again with its side. */
 export type PaintedSides = ReadonlyMap<string, PaintedTogether>;
@@ -72,14 +78,17 @@ export function paintedTogether(
 
 /** None where the group does not hold. */
 function together(
-  { pairs, isBesideRepaint, before, after }: Group,
+  { members, pairs, isBesideRepaint, before, after }: Group,
   { gathered, judge }: { readonly gathered: readonly GatheredPanel[]; readonly judge: SideJudge },
   model: FilmModel,
 ): readonly { readonly count: number; readonly group: PaintedTogether }[] {
   const { conditions } = model;
   const apart = mean(pairs.map((pair) => pair.apart));
   const isNearer = (difference: number): boolean => 2 * difference > apart;
-  if (!pairs.every((pair) => isNearer(pair.apart))) return [];
+  const isLoneOfIt = loneJudge(pairs, conditions.mirror);
+  const isOfIt = (one: Pair | Lone): boolean =>
+    isPair(one) ? isNearer(one.apart) : isLoneOfIt(one);
+  if (!members.every(isOfIt)) return [];
   const held = compareWithLine({
     compared: 'over-mirror',
     condition: 'refinished',
@@ -88,23 +97,36 @@ function together(
     line: exactly(conditions.mirror),
   });
   const isEnough =
-    isBesideRepaint || pairs.length > LEAST_OF_SIDE || held.otherSide <= conditions.nearRisk;
+    isBesideRepaint || members.length > LEAST_OF_SIDE || held.otherSide <= conditions.nearRisk;
   if (!held.isBeyond || !isEnough) return [];
-  if (isUsualOfOthers(pairs, { gathered, judge }, conditions)) return [];
-  const all = [...joining(before, isNearer).reverse(), ...pairs, ...joining(after, isNearer)];
+  if (isUsualOfOthers({ members, pairs }, { gathered, judge }, conditions)) return [];
+  const all = [...joining(before, isOfIt).reverse(), ...members, ...joining(after, isOfIt)];
   const shuts = shutsApart(all);
   if (shuts !== null && isNearer(shuts)) return [];
   const panels = all.map(({ here }) => here.panel);
-  return [{ count: pairs.length, group: { panels, apart: held, areShutsAlike: shuts !== null } }];
+  const shutsWanted = shuts === null ? doorsOf(all) : [];
+  return [{ count: members.length, group: { panels, apart: held, shuts, shutsWanted } }];
+}
+
+/** A lone panel is of a group if it reads rather as its pairs do, and enough of these are over the line to go by. */
+function loneJudge(pairs: readonly Pair[], line: number): (one: Lone) => boolean {
+  const { thick, thin } = levelsOf(pairs);
+  const isEnough = pairs.filter(({ apart }) => apart > line).length >= LEAST_OF_SIDE;
+  return ({ here }) => isEnough && 2 * filmOf(here) > thick + thin;
 }
 
 /** Of so many panels their mean has to lie over the line for sure: of more it seldom does where they were painted alike. */
 const LEAST_OF_SIDE = 2;
 
 /** Neighbours of a group that lie nearer to its mean than to nought are of it: what was painted once ends somewhere. */
-function joining(members: readonly Member[], isNearer: (difference: number) => boolean): Pair[] {
-  const end = members.findIndex((one) => one !== null && !isNearer(one.apart));
-  return members.slice(0, end < 0 ? members.length : end).filter((one) => one !== null);
+function joining(
+  members: readonly Member[],
+  isOfIt: (one: Pair | Lone) => boolean,
+): (Pair | Lone)[] {
+  const end = members.findIndex((one) => one !== null && !isOfIt(one));
+  const joined = members.slice(0, end < 0 ? members.length : end).filter((one) => one !== null);
+  // A lone one only lies between pairs.
+  return joined.slice(0, joined.findLastIndex(isPair) + 1);
 }
 
 /** By what the readings leave in doubt; what the gauge errs by, both sides share, but for its share of the difference. */
@@ -142,37 +164,46 @@ function ofMean(all: readonly (readonly [string, Component])[], count: number): 
 
 /** Whether the panels of neither side, if they are as many as make a baseline, read rather as the thicker one does. */
 function isUsualOfOthers(
-  pairs: readonly Pair[],
+  { members, pairs }: Pick<Group, 'members' | 'pairs'>,
   { gathered, judge }: { readonly gathered: readonly GatheredPanel[]; readonly judge: SideJudge },
   { baselinePanels }: FilmModel['conditions'],
 ): boolean {
-  const ids = new Set(pairs.flatMap(({ here, there }) => [here.panel.id, there.panel.id]));
+  const ids = new Set(members.flatMap(({ here, there }) => [here.panel.id, there.panel.id]));
   const others = gathered
     .filter((one) => !ids.has(one.panel.id) && judge.wordOf(one) === 'factory')
     .map((one) => filmOf(one as GatheredFilm));
   if (others.length < baselinePanels) return false;
-  const usual = median(others);
-  const [thick, thin] = [
-    mean(pairs.map(({ here }) => filmOf(here))),
-    mean(pairs.map(({ there }) => filmOf(there))),
-  ];
-  return usual > (thick + thin) / 2;
+  const { thick, thin } = levelsOf(pairs);
+  return 2 * median(others) > thick + thin;
 }
+
+const levelsOf = (pairs: readonly Pair[]): { readonly thick: number; readonly thin: number } => ({
+  thick: mean(pairs.map(({ here }) => filmOf(here))),
+  thin: mean(pairs.map(({ there }) => filmOf(there))),
+});
 
 const filmOf = ({ statistics, facts }: GatheredFilm): Micrometres =>
   putBack(statistics.mean, facts);
 
 /** How much more the shuts read than those of the mirror panels; null where those of fewer than two pairs were read. */
-function shutsApart(pairs: readonly Pair[]): number | null {
-  const read = pairs.flatMap(({ here, there }) => {
+function shutsApart(members: readonly (Pair | Lone)[]): Micrometres | null {
+  const read = members.flatMap(({ here, there }) => {
     const [own, facing] = [shutsOf(here), shutsOf(there)];
     return own.length === 0 || facing.length === 0 ? [] : [mean(own) - mean(facing)];
   });
-  return read.length < LEAST_SHUTS ? null : mean(read);
+  return read.length < LEAST_SHUTS ? null : micrometres(mean(read));
 }
 
 /** Of one door nobody knows whether the probe lay well in its shut. */
 const LEAST_SHUTS = 2;
 
-const shutsOf = ({ otherPoints }: GatheredFilm): readonly Micrometres[] =>
+/** The doors among them with those that face them; none where they are too few for their shuts to settle it. */
+function doorsOf(members: readonly (Pair | Lone)[]): readonly Panel[] {
+  const doors = members.filter(({ here }) => here.panel.id.includes('door'));
+  return doors.length < LEAST_SHUTS
+    ? []
+    : doors.flatMap(({ here, there }) => [here.panel, there.panel]);
+}
+
+const shutsOf = ({ otherPoints }: GatheredPanel): readonly Micrometres[] =>
   thicknesses(otherPoints.filter(({ place }) => place === 'shut'));

@@ -13,6 +13,9 @@ const placesOf = ({ recorded, paintedDaysAgo }: RecordedFacts): readonly PlaceWo
 export const unreadPlaces = (facts: RecordedFacts): readonly PlaceWorked[] =>
   placesOf(facts).filter(({ taken }) => taken === undefined);
 
+export const readPlaces = (facts: RecordedFacts): readonly PlaceWorked[] =>
+  placesOf(facts).filter(({ taken }) => taken !== undefined);
+
 /** A kind of defect in words, of which a record or a plan has the id. */
 export const defectText = (id: string): string => id.replaceAll('-', ' ');
 

@@ -13,8 +13,8 @@ export type WordOf = (panel: GatheredPanel) => SideWord;
 /** A panel that has a mirror panel, in walking order along its side. */
 type Place = { readonly here: GatheredPanel; readonly there: GatheredPanel };
 
-/** One of factory film, with its mirror panel; null of one that is known to be repaint. */
-export type Member = Pair | null;
+/** One of factory film; null of one that is known to be repaint. */
+export type Member = Pair | Lone | null;
 
 export type Pair = {
   readonly here: GatheredFilm;
@@ -22,7 +22,16 @@ export type Pair = {
   readonly apart: number;
 };
 
+/** One between pairs, with a mirror panel that was not read, or at one point: it is held to the level of the pairs. */
+export type Lone = {
+  readonly here: GatheredFilm;
+  readonly there: GatheredPanel;
+  readonly apart: null;
+};
+
 export type Group = {
+  /** In walking order, without those known to be repaint. */
+  readonly members: readonly (Pair | Lone)[];
   readonly pairs: readonly Pair[];
   readonly isBesideRepaint: boolean;
   /** The rest of its run, to either side, nearest first. */
@@ -55,17 +64,19 @@ export const groupsOf = (side: Side, wordOf: WordOf, least: number): readonly Gr
 function runsOf(side: Side, wordOf: WordOf, least: number): readonly (readonly Member[])[] {
   const runs: Member[][] = [];
   let last: Panel | null = null;
-  let between: Panel[] = [];
+  let between: Place[] = [];
   for (const place of side) {
     const member = memberOf(place, wordOf, least);
     const { panel } = place.here;
     if (member === undefined) {
-      between.push(panel);
+      between.push(place);
       continue;
     }
-    const run = last !== null && areNeighbours(last, panel, between) ? runs.at(-1) : undefined;
+    const parting = last === null ? [] : partingOf(last, panel, between);
+    const lone = parting.flatMap((one) => loneOf(one, wordOf, least) ?? []);
+    const run = lone.length === parting.length ? runs.at(-1) : undefined;
     if (run === undefined) runs.push([member]);
-    else run.push(member);
+    else run.push(...lone, member);
     [last, between] = [panel, []];
   }
   return runs;
@@ -80,20 +91,34 @@ function memberOf({ here, there }: Place, wordOf: WordOf, least: number): Member
     : undefined;
 }
 
-/** A sill, a mirror or a roof rail between two panels parts them not: it is under half as large as either. */
-const areNeighbours = (one: Panel, other: Panel, between: readonly Panel[]): boolean =>
-  between.every(({ area }) => 2 * area < Math.min(one.area, other.area));
+function loneOf({ here, there }: Place, wordOf: WordOf, least: number): Lone | undefined {
+  if (wordOf(here) !== 'factory' || there.points.length > 1) return undefined;
+  // A point that reads as thick speaks against it.
+  const isOpen = there.statistics === null || apartBy({ here, there }) > least;
+  return isOpen ? { here: here as GatheredFilm, there, apart: null } : undefined;
+}
 
-/** Every stretch of a run that has two panels at least, and one of them in question. */
+/** A sill, a mirror or a roof rail between two panels parts them not: it is under half as large as either. */
+const partingOf = (one: Panel, other: Panel, between: readonly Place[]): readonly Place[] =>
+  between.filter(({ here }) => 2 * here.panel.area >= Math.min(one.area, other.area));
+
+export const isPair = (member: Member): member is Pair => member !== null && member.apart !== null;
+
+const isLone = (member: Member | undefined): boolean => member?.apart === null;
+
+/** Every stretch of a run that has two panels at least, and one of them in question; lone ones only lie between. */
 function groupsIn(run: readonly Member[]): readonly Group[] {
-  return run.flatMap((_, from) =>
-    run.slice(from + 1).flatMap((__, more) => {
+  return run.flatMap((first, from) =>
+    run.slice(from + 1).flatMap((last, more) => {
       const to = from + more + 2;
-      const members = run.slice(from, to);
-      const pairs = members.filter((one) => one !== null);
-      const isBesideRepaint = pairs.length < members.length;
+      const stretch = run.slice(from, to);
+      const members = stretch.filter((one) => one !== null);
+      const pairs = members.filter(isPair);
+      const isBesideRepaint = members.length < stretch.length;
       const rest = { before: run.slice(0, from).reverse(), after: run.slice(to) };
-      return pairs.length === 0 ? [] : [{ pairs, isBesideRepaint, ...rest }];
+      return pairs.length === 0 || isLone(first) || isLone(last)
+        ? []
+        : [{ members, pairs, isBesideRepaint, ...rest }];
     }),
   );
 }

@@ -79,6 +79,7 @@ const visitSchema = z.strictObject({
       ...leftShape,
       left_points: wholeBetween(1, 1000).optional(),
       left_mean_um: readingUm.optional(),
+      left_read_um: z.array(readingUm).optional(),
       zones: z
         .array(
           z.strictObject({ zone: z.enum(['thinner', 'thicker']), ...takenShape, ...leftShape }),
@@ -208,7 +209,13 @@ const gainOf = (
 /** Of readings that nobody knows again it says nothing. */
 const leftOf = (
   date: string | null,
-  { left_um, left_points, left_mean_um, zones = [] }: FilmRecordVisit['panels'][number],
+  {
+    left_um,
+    left_points,
+    left_mean_um,
+    left_read_um = [],
+    zones = [],
+  }: FilmRecordVisit['panels'][number],
 ): Pick<RecordedRemoval, 'left'> =>
   left_um === undefined || left_points === undefined || left_mean_um === undefined
     ? {}
@@ -224,6 +231,7 @@ const leftOf = (
             ),
             points: left_points,
             mean: micrometres(left_mean_um),
+            read: left_read_um.map(micrometres),
           },
         ],
       };

@@ -4,6 +4,7 @@ import { type Agreement, limitsOfAgreement } from '../base/stats/limits-of-agree
 import type { Panel } from '../film/template/template.ts';
 import { alikeRepeats } from './alike-repeats.ts';
 import { type CarBias, carBias } from './car-bias.ts';
+import { commonOrders } from './common-order.ts';
 import {
   type ConditionAgreement,
   conditionAgreement,
@@ -24,7 +25,7 @@ import type { ScoreVerdict } from './scores.ts';
 import { stepChanges } from './step-changes.ts';
 import { swappedPanels } from './swapped-panels.ts';
 import type { Marking, TrainingModel } from './training-model.ts';
-import { type TurnedPoints, turnedPoints, turnedReasons } from './turned-points.ts';
+import { inOrder, type TurnedPoints, turnedPoints, turnedReasons } from './turned-points.ts';
 import { asFarAsRead, mostOf, type VoidPanel, voidPanels } from './void-panels.ts';
 
 export type Grade = Judged & {
@@ -139,8 +140,24 @@ export function gradeTrainee(request: GradeRequest): Grade {
 const saidBy = ({ kind }: Scoring['reference'], reasons: readonly Reason[]): readonly Reason[] =>
   kind === 'expert' ? reasons : reasons.map(saidOfClass);
 
+/** From the other end; where that explains nothing and values do not follow the marks, in another order that they follow. */
+function turnedThatExplain(request: GradeRequest, keyed: KeyingFactors): TurnedPoints {
+  const turned = fromOtherEnd(request, keyed);
+  if (turned.panels.length > 0) return turned;
+  const { panels, points } = keyed;
+  const unread = notReadAtMarks(request, panels, points);
+  if (unread.size === 0) return turned;
+  const sought = new Set([...unread].filter((id) => !panels.has(id)));
+  const ordered = inOrder(
+    request.trainee,
+    commonOrders(request, sought, request.model.slips.falseAlarm),
+  );
+  const stillUnread = notReadAtMarks({ ...request, trainee: ordered.turnedBack }, panels, points);
+  return ordered.panels.length > 0 && stillUnread.size === 0 ? ordered : turned;
+}
+
 /** As with swaps: a panel that fits the other end does so by chance where the rest of the car does not follow its marks. */
-function turnedThatExplain(request: GradeRequest, { panels, points }: KeyingFactors): TurnedPoints {
+function fromOtherEnd(request: GradeRequest, { panels, points }: KeyingFactors): TurnedPoints {
   const turned = turnedPoints(request, panels);
   if (turned.panels.length === 0) return turned;
   const known = new Set([...panels, ...turned.panels.map(({ panel }) => panel.id)]);

@@ -7,6 +7,7 @@ import { at } from '../base/at.ts';
 import { mean, sampleVariance } from '../base/stats/summary.ts';
 import { type PointPair, pairPoints } from '../film/compare/compare-points.ts';
 import { byPointName, mirroredDifferences, swappedPoints } from '../film/compare/swapped-points.ts';
+import type { CommonOrder } from './common-order.ts';
 import {
   faceReadings,
   type GradedSurvey,
@@ -24,6 +25,8 @@ export type TurnedPoints = {
   readonly panels: readonly ReadPanel[];
   /** The survey with these points numbered as the marks are. */
   readonly turnedBack: GradedSurvey;
+  /** Where they are numbered in another order than from the other end. */
+  readonly orders?: readonly CommonOrder[];
 };
 
 type Compared = Pick<Scoring, 'trainee' | 'reference'> & { readonly model: TrainingModel };
@@ -83,10 +86,32 @@ type Paired = { readonly id: string; readonly pairs: readonly PointPair[] };
 
 function turnBack(trainee: GradedSurvey, { id, pairs }: Paired): GradedSurvey {
   const names = pairs.map(({ point }) => point).sort(byPointName);
-  const renamed = new Map(names.map((name, i) => [name, at(names, names.length - 1 - i)]));
+  return renumbered(
+    trainee,
+    id,
+    new Map(names.map((name, i) => [name, at(names, names.length - 1 - i)])),
+  );
+}
+
+/** As if the points of these panels had been numbered as the marks are. */
+export const inOrder = (trainee: GradedSurvey, orders: readonly CommonOrder[]): TurnedPoints => ({
+  panels: orders.flatMap(({ panels }) => panels),
+  turnedBack: orders.reduce(
+    (all, { panels, markOf }) =>
+      panels.reduce((some, { panel }) => renumbered(some, panel.id, markOf), all),
+    trainee,
+  ),
+  orders,
+});
+
+function renumbered(
+  trainee: GradedSurvey,
+  id: string,
+  markOf: ReadonlyMap<string, string>,
+): GradedSurvey {
   const back = <One extends { readonly point: string }>(one: One): One => ({
     ...one,
-    point: renamed.get(one.point) ?? one.point,
+    point: markOf.get(one.point) ?? one.point,
   });
   const panels = trainee.survey.panels.map((one) =>
     one.panel.id === id ? { ...one, points: one.points.map(back) } : one,
@@ -99,23 +124,46 @@ function turnBack(trainee: GradedSurvey, { id, pairs }: Paired): GradedSurvey {
 }
 
 export function turnedReasons(
-  { panels }: Pick<TurnedPoints, 'panels'>,
+  { panels, orders }: Pick<TurnedPoints, 'panels' | 'orders'>,
   trainee: GradedSurvey,
 ): readonly Reason[] {
   if (panels.length === 0) return [];
+  if (orders !== undefined)
+    return orders.map((one) =>
+      turnedReason(
+        one.panels,
+        `are numbered in another order (${orderText(one)}): in the order of the marks the readings rise and fall as those of the reference`,
+        trainee,
+      ),
+    );
+  return [
+    turnedReason(
+      panels,
+      'are numbered from the other end: counted the other way round the readings agree with the reference',
+      trainee,
+    ),
+  ];
+}
+
+function turnedReason(panels: readonly ReadPanel[], how: string, trainee: GradedSurvey): Reason {
   const [first] = panels;
   const where =
     panels.length > 1 && panels.length === readPanels(trainee).length
       ? 'all panels'
       : together(panels.map(({ panel }) => panel.name));
-  return [
-    reason(
-      'points-turned',
-      `points of ${where} are numbered from the other end: counted the other way round the readings agree with the reference; number points as the marks on the panel are`,
-      {
-        panels: panels.map(({ panel }) => panel.id),
-        at: faceReadings(trainee, first?.panel.id)[0],
-      },
-    ),
-  ];
+  return reason(
+    'points-turned',
+    `points of ${where} ${how}; number points as the marks on the panel are`,
+    {
+      panels: panels.map(({ panel }) => panel.id),
+      at: faceReadings(trainee, first?.panel.id)[0],
+    },
+  );
 }
+
+/** `your 1 is mark 2, your 2 is mark 1` */
+const orderText = ({ markOf }: CommonOrder): string =>
+  [...markOf]
+    .filter(([own, mark]) => own !== mark)
+    .map(([own, mark]) => `your ${own} is mark ${mark}`)
+    .join(', ');

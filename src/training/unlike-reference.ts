@@ -10,7 +10,7 @@ import { median } from '../base/stats/summary.ts';
 import type { Panel } from '../film/template/template.ts';
 import type { Grade } from './grade-trainee.ts';
 import type { PanelScore } from './panel-score.ts';
-import { isCopied, isMadeUp } from './reasons.ts';
+import { isCopied, isMadeUp, isTurned } from './reasons.ts';
 import type { Reference } from './reference.ts';
 import type { TrainingModel } from './training-model.ts';
 
@@ -41,7 +41,7 @@ export function unlikeReference(
 }
 
 /**
- * Whether the values of most of the class do not follow the marks of the expert: then its marks may have other names, or
+ * Whether the values of most of the class do not follow the marks of the expert, or only in another order: then its marks may have other names, or
  * other places, than the class was told.
  */
 export function marksUnlike(
@@ -53,7 +53,9 @@ export function marksUnlike(
   const witnesses = grades.filter(
     ({ reasons }) => !reasons.some((one) => isCopied(one) || isMadeUp(one)),
   );
-  const astray = witnesses.filter(({ reasons }) => reasons.some(isNotFollowing));
+  const isAstray = (one: Grade['reasons'][number]): boolean =>
+    isNotFollowing(one) || (isTurned(one) && 2 * one.panels.length > reference.panels.size);
+  const astray = witnesses.filter(({ reasons }) => reasons.some(isAstray));
   return witnesses.length >= leastSurveys && 2 * astray.length > witnesses.length;
 }
 

@@ -3,7 +3,7 @@
  * not read: neither their points nor a low spot or a repair among them, and what was there is missed by whoever wrote
  * that the panel was read. Readings that a slip spoils (another unit, a decimal mark, panels swapped) were read, and
  * count as no more than the model says of a satisfactory panel: whoever works by the sheet meets another film there. Of a
- * panel whose points are numbered from the other end the mean, the condition and what is low are right, and only the
+ * panel whose points are numbered from the other end, or in another order, the mean, the condition and what is low are right, and only the
  * places are not: it counts as one to be read again, and what is low on it as found (src/training/turned-points.ts).
  */
 import type { Panel } from '../film/template/template.ts';

@@ -19,6 +19,8 @@ export type Tool = {
   readonly minutesPerSquareMetre: number;
   /** Whether a test spot on this paint proved it. */
   readonly tried?: boolean;
+  /** The worst haze that it was seen to leave on this paint. */
+  readonly hazeSeen?: number;
 };
 export type Move = { readonly tool: Tool; readonly sets: number };
 export type Rules = {
@@ -79,7 +81,7 @@ export const broken: Readonly<Record<string, (moves: readonly Move[], rules: Rul
         haze -= 1;
         left -= 0.25;
       }
-      haze = Math.max(haze, hazeOf(tool));
+      haze = Math.max(haze, hazeOf(tool), tool.hazeSeen ?? 0);
     }
     return haze > hazeAllowed;
   },

@@ -67,6 +67,15 @@ function carOf({
 const doubted = (survey: Survey): readonly string[] =>
   survey.panels.filter((one) => sidePaintedWith(one) !== undefined).map(({ panel }) => panel.id);
 
+/** Every panel at five points, but for one. */
+const oneOf =
+  (once: string, um?: number): typeof fiveAround =>
+  (panel, centre) =>
+    panel === once ? onFace(panel, um ?? centre) : fiveAround(panel, centre);
+
+const settleOf = (survey: Survey, id: string): string | undefined =>
+  panelOf(survey, id).advice.find(({ code }) => code === 'settle')?.text;
+
 const shut = (panel: string, um: number): Reading => reading(panel, 's', um, { place: 'shut' });
 
 describe('a whole side that reads over the other', () => {
@@ -81,7 +90,7 @@ describe('a whole side that reads over the other', () => {
       expect(otherSide?.ifWordHolds).toBeGreaterThan(2);
       expect(sureness?.deciding.otherSide).toBe(filmModel.conditions.paintedOverMost);
       expect(advice.find(({ code }) => code === 'settle')?.text).toMatch(
-        /^word of what .*door shuts .*test spot .*: settles it$/,
+        /^word of what .*, or the shuts of both door fronts?.* and both door rear.* read \(place shut.*test spot .*: settles it$/,
       );
     }
   });
@@ -133,7 +142,32 @@ describe('two panels of a side', () => {
   test('are none with a panel between them that is as its mirror panel, or that nobody read', () => {
     expect(doubted(carOf({ over: [33, 0, 33, 0] }))).toEqual([]);
     expect(doubted(carOf({ over: [33, 33, 33, 0], without: ['door-front-right'] }))).toEqual([]);
-    expect(doubted(carOf({ over: [33, 33, 33, 0], without: ['door-front-left'] }))).toEqual([]);
+    expect(doubted(carOf({ over: [33, 14, 33, 0], without: ['door-front-left'] }))).toEqual([]);
+  });
+
+  test('are neighbours with a panel between them that reads as they do, its mirror panel not read or at one point', () => {
+    const two = { over: [27, 28, 28, 27], without: ['door-front-left', 'door-rear-left'] };
+    expect(doubted(carOf(two))).toEqual(RIGHT);
+    const once = { over: [33, 33, 33, 0], points: oneOf('door-front-left') };
+    expect(doubted(carOf(once))).toEqual(RIGHT.slice(0, 3));
+  });
+
+  test('take with them what lies beyond such a panel and nearer to them than to its mirror panel', () => {
+    const without = ['door-rear-left'];
+    expect(doubted(carOf({ over: [34, 34, 34, 20], without }))).toEqual(RIGHT);
+    expect(doubted(carOf({ over: [34, 34, 34, 5], without }))).toEqual(RIGHT.slice(0, 2));
+  });
+
+  test('are none where one of them alone is over the line, or the panel between reads as thin as the other side', () => {
+    const without = ['door-front-left', 'door-rear-left'];
+    expect(doubted(carOf({ over: [31, 28, 28, 24], without }))).toEqual([]);
+    expect(doubted(carOf({ over: [27, 12, 28, 27], without }))).toEqual([]);
+    expect(doubted(carOf({ over: [0, 28, 28, 27], without }))).toEqual([]);
+  });
+
+  test('are none where that one point of the mirror panel reads as thick', () => {
+    const once = oneOf('door-front-left', 146);
+    expect(doubted(carOf({ over: [33, 33, 33, 0], points: once }))).toEqual([]);
   });
 
   test('are judged one by one where only one of them stands out', () => {
@@ -239,8 +273,41 @@ describe('door shuts of both sides', () => {
   test('that are alike leave it in doubt, and are asked for no more', () => {
     const alike = shuts(94);
     expect(doubted(alike)).toEqual(RIGHT);
-    const settle = panelOf(alike, 'wing-right').advice.find(({ code }) => code === 'settle');
-    expect(settle?.text).not.toContain('shuts');
+    expect(settleOf(alike, 'wing-right')).not.toContain('shuts');
+    expect(alike.notes[0]?.text).toContain(
+      'the door shuts of both sides read alike (2.0 µm apart): the film on the faces came later',
+    );
+  });
+
+  test('that differ the other way show neither', () => {
+    const other = shuts(62);
+    expect(doubted(other)).toEqual(RIGHT);
+    expect(other.notes[0]?.text).toContain(
+      'the door shuts read 30.0 µm the other way: they show neither',
+    );
+    expect(settleOf(other, 'wing-right')).not.toContain('shuts of');
+    expect(carOf({ over: [31, 31, 31, 31] }).notes[0]?.text).not.toContain('shuts');
+  });
+
+  test('are asked for of the doors among them by name, and not where there is but one', () => {
+    expect(settleOf(carOf({ over: [33, 33, 0, 0] }), 'wing-right')).not.toContain('shuts');
+    expect(settleOf(carOf({ over: [0, 33, 33, 0] }), 'door-front-right')).toContain(
+      'shuts of both',
+    );
+  });
+
+  test('count of a door whose mirror panel was read in the shut alone', () => {
+    const faceless = (um: number) =>
+      carOf({
+        over: [31, 31, 31, 31],
+        points: (panel, centre) => (panel === 'door-front-left' ? [] : fiveAround(panel, centre)),
+        more: ['door-front', 'door-rear'].flatMap((door) => [
+          shut(`${door}-right`, um),
+          shut(`${door}-left`, 92),
+        ]),
+      });
+    expect(doubted(faceless(120))).toEqual([]);
+    expect(doubted(faceless(93))).toEqual(RIGHT);
   });
 
   test('of one door, or of one side, settle nothing', () => {

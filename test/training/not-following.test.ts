@@ -32,9 +32,11 @@ const own = readCar(random, car, habit);
 
 /** Where the value of each mark is from: no mark has its own, counted from either end. */
 const FROM = ['3', '1', '4', '5', '2'];
+/** Of two orders in turn: in one and the same order the panels would be numbered otherwise, and be followed. */
+const OTHERS = ['2', '5', '1', '3', '4'];
 const shifted = (readings: readonly Reading[]): readonly Reading[] =>
   changed(readings, ({ panel, point, repeat }) => {
-    const from = at(FROM, Number(point) - 1);
+    const from = at(panelIds.indexOf(panel) % 2 === 0 ? FROM : OTHERS, Number(point) - 1);
     const other = readings.find(
       (one) => one.panel === panel && one.point === from && one.repeat === repeat,
     );

@@ -65,7 +65,7 @@ function searchesIn(model: CorrectionModel): (paint: PaintKnowledge) => FindOnPa
 }
 
 /** All that candidates depend on in a paint: paints nobody tried have it in common. */
-const paintKey = ({ removal }: PaintKnowledge, rungs: readonly Combination[]): string =>
+const paintKey = ({ removal, worstHaze }: PaintKnowledge, rungs: readonly Combination[]): string =>
   [
     removal.depthScale.mean,
     removal.depthScale.sd,
@@ -73,6 +73,7 @@ const paintKey = ({ removal }: PaintKnowledge, rungs: readonly Combination[]): s
       const { mean, sd, withDepth } = removal.of(id);
       return [id, mean, sd, withDepth];
     }),
+    ...[...(worstHaze ?? [])].flat(),
   ].join(' ');
 
 /**

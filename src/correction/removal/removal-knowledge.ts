@@ -25,6 +25,11 @@ export type PaintKnowledge = {
    * Absent where there are none.
    */
   readonly hazeSeen?: ReadonlyMap<string, number>;
+  /**
+   * The worst haze that each combination was seen to leave on it, film read or not: it leaves as much again, whatever it
+   * leaves as a rule. Absent where nobody looked.
+   */
+  readonly worstHaze?: ReadonlyMap<string, number>;
 };
 
 /** A removal not yet made, and how it goes together with the depth scale (covariance of the logarithms). */
@@ -92,24 +97,26 @@ const learnPaint = (
   const believed = judged.flatMap(({ trial, conflict }) => (conflict === 'less' ? [] : [trial]));
   const learnt = learnRemoval(believed, priors);
   const isInConflict = judged.some(({ conflict }) => conflict !== null);
-  const seen = isInConflict ? new Map<string, number>() : hazeSeenOf(trials);
+  const worst = worstHazeOf(trials);
+  const seen = isInConflict ? [] : [...worst].filter(([id]) => isRead(id, trials));
   return {
     removal: isInConflict ? noSurer(learnt, learnRemoval([], priors)) : learnt,
     provisional: believed.every(({ removed }) => removed === null),
-    ...(seen.size === 0 ? {} : { hazeSeen: seen }),
+    ...(seen.length === 0 ? {} : { hazeSeen: new Map(seen) }),
+    ...(worst.size === 0 ? {} : { worstHaze: worst }),
   };
 };
 
-function hazeSeenOf(trials: readonly TrialObservation[]): ReadonlyMap<string, number> {
-  const seen = new Map<string, number>();
-  const read = trials.filter(({ removed }) => removed !== null);
-  for (const { combination } of read) {
-    const hazes = trials.flatMap((one) =>
-      one.combination === combination ? (one.haze ?? []) : [],
-    );
-    if (hazes.length > 0) seen.set(combination, Math.max(...hazes));
+const isRead = (id: string, trials: readonly TrialObservation[]): boolean =>
+  trials.some(({ combination, removed }) => combination === id && removed !== null);
+
+function worstHazeOf(trials: readonly TrialObservation[]): ReadonlyMap<string, number> {
+  const worst = new Map<string, number>();
+  for (const { combination, haze } of trials) {
+    if (haze === undefined || haze === null) continue;
+    worst.set(combination, Math.max(haze, worst.get(combination) ?? 0));
   }
-  return seen;
+  return worst;
 }
 
 /** Paints that nobody tried are known alike: one for each hardness, kept as long as the model it follows from. */
@@ -123,11 +130,16 @@ function untriedPaint(hardness: Hardness, model: CorrectionModel): PaintKnowledg
   return paint;
 }
 
-/** Combinations in the order in which this paint shows them, mildest first. */
-export const ladderOn = (
-  { removal }: PaintKnowledge,
+/** Combinations in the order in which this paint shows them, mildest first, each with the haze that it leaves there. */
+export function ladderOn(
+  { removal, worstHaze }: PaintKnowledge,
   model: CorrectionModel,
-): readonly Combination[] => ladder(model, (id) => Math.exp(removal.of(id).mean));
+): readonly Combination[] {
+  const rungs = ladder(model, (id) => Math.exp(removal.of(id).mean));
+  if (worstHaze === undefined) return rungs;
+  // A trial that was cleaner than the rule may have been so by its light or its luck.
+  return rungs.map((one) => ({ ...one, haze: Math.max(one.haze, worstHaze.get(one.id) ?? 0) }));
+}
 
 /** Those of them that may be worked on it: none where nothing was proved on it that the shop has. */
 export function workableOn(paint: PaintKnowledge, model: CorrectionModel): readonly Combination[] {

@@ -69,8 +69,10 @@ export type PaintedTogether = {
   readonly panels: readonly Panel[];
   /** Their mean difference, held against the mirror line. */
   readonly apart: LineComparison;
-  /** Whether shuts of both sides were read, and are more alike than the faces. */
-  readonly areShutsAlike: boolean;
+  /** By how much their shuts read over those that face them; null where they were not read. */
+  readonly shuts: Micrometres | null;
+  /** Of both sides, the panels whose shuts would tell; none where they were read or would not tell. */
+  readonly shutsWanted: readonly Panel[];
 };
 
 type Held = Pick<LineComparison, 'compared' | 'condition' | 'side'> & {

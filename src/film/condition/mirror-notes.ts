@@ -1,5 +1,6 @@
 import { type Remark, remark } from '../../base/remark.ts';
-import { nextFact, says, um } from '../../base/sentence.ts';
+import { nextFact, type Sentence, says, um } from '../../base/sentence.ts';
+import type { Micrometres } from '../../base/units.ts';
 import type { FilmModel } from '../film-model.ts';
 import { putBack } from '../put-back.ts';
 import type { PanelSurvey } from '../survey.ts';
@@ -50,11 +51,17 @@ export function mirrorNotes(
 }
 
 const sideNote = (
-  { panels, apart: { figure } }: PaintedTogether,
+  { panels, apart: { figure }, shuts }: PaintedTogether,
   { mirror }: FilmModel['conditions'],
 ): Remark =>
   remark(
     'side-painted',
-    says`${panelNames(panels).join(', ')} read ${um(figure)} over the panels that face them${nextFact}sides painted alike do by under ${um(mirror)} as a rule: they may have been painted again together, and count as repaint till it is settled`,
+    says`${panelNames(panels).join(', ')} read ${um(figure)} over the panels that face them${nextFact}sides painted alike do by under ${um(mirror)} as a rule: they may have been painted again together, and count as repaint till it is settled${shuts === null ? '' : shutsText(shuts, figure)}`,
     figure,
   );
+
+/** Apart as the faces are, they leave no doubt to speak of. */
+const shutsText = (shuts: Micrometres, faces: Micrometres): Sentence =>
+  2 * Math.abs(shuts) <= faces
+    ? says`${nextFact}the door shuts of both sides read alike (${um(Math.abs(shuts))} apart): the film on the faces came later`
+    : says`${nextFact}the door shuts read ${um(-shuts)} the other way: they show neither`;

@@ -11,6 +11,7 @@ import { coatOf } from '../coat-of.ts';
 import type { PaintedTogether } from '../condition/line-comparison.ts';
 import { isAlike } from '../condition/other-side.ts';
 import type { PanelSurvey } from '../survey.ts';
+import { panelNames } from '../template/side-names.ts';
 import { chanceAfter, isOfOnePoint, SET_DOWN } from './measured-again.ts';
 import type { SurveyAdvice } from './survey-advice.ts';
 
@@ -61,11 +62,12 @@ export function settlingAdvice(
 const paintedOverText = (thinnest: string): string =>
   `the clear of ${thinnest} read, or word of what was painted again (painted_days_ago in the job): settles it`;
 
-/** Nor whether a side was painted again. Shuts that were read and are alike left it open. */
-function sideText({ areShutsAlike }: PaintedTogether): string {
-  const shuts = areShutsAlike
-    ? ''
-    : 'or the door shuts of both sides read (place shut: apart as the faces are, it was not), ';
+/** Nor whether a side was painted again. Shuts that were read left it open, and of one door they would. */
+function sideText({ shutsWanted }: PaintedTogether): string {
+  const shuts =
+    shutsWanted.length === 0
+      ? ''
+      : `or the shuts of ${panelNames(shutsWanted).join(' and ')} read (place shut: apart as the faces are, it was not), `;
   return `word of what was painted again (painted_days_ago in the job), ${shuts}or a test spot of its own without colour: settles it`;
 }
 

@@ -1,13 +1,14 @@
 /** What may come off one place of a panel that nobody read: as thick as any, for all that is known. */
 import { spoken } from '../../base/remark.ts';
-import { says } from '../../base/sentence.ts';
+import { says, um } from '../../base/sentence.ts';
 import { micrometres } from '../../base/units.ts';
 import type { FilmModel } from '../film-model.ts';
+import { readPlaces } from '../place-note.ts';
 import type { PanelSurvey } from '../survey.ts';
 import { type Allowance, bounded } from './allowance.ts';
 import { type AllowanceGrounds, allowanceAt } from './allowance-at.ts';
 import { clearExpected } from './clear-expected.ts';
-import type { Limit } from './limit.ts';
+import { inWords, type Limit } from './limit.ts';
 import { clearChain } from './thin-clear.ts';
 import type { PlainTopcoat, TopcoatCase } from './topcoat-cases.ts';
 
@@ -23,12 +24,29 @@ export function allowanceOnPlace(
 ): Allowance {
   const onPlace = (topcoat: PlainTopcoat): PlainTopcoat => topcoatOnPlace(topcoat, grounds.model);
   const { topcoat, limits } = allowanceAt(panel, logSd, grounds, onPlace);
-  return {
-    topcoat,
-    ...bounded(
-      limits.map((limit) => (topcoat === null ? limit : saidOfPlace(limit, topcoat, panel))),
-    ),
-  };
+  const told = limits.map((limit) =>
+    topcoat === null ? limit : saidOfPlace(limit, topcoat, panel),
+  );
+  const { recorded, heldTo: _, ...others } = panel.facts;
+  if (recorded?.allOver === undefined || readPlaces(panel.facts).length === 0) {
+    return { topcoat, ...bounded(told) };
+  }
+  const { allOver } = recorded;
+  // What went at the places that were read is gone from this one, as it may be one of them: all of it, as the film that
+  // the panel reads lies beside them. What a comparison left of the panel has it taken off already.
+  const whole = { ...panel, facts: { ...others, recorded: { ...recorded, ...allOver } } };
+  const { budget } = allowanceAt(whole, logSd, grounds, onPlace);
+  return { topcoat, ...bounded([...told, leftThere(budget, recorded.mean - allOver.mean)]) };
+}
+
+function leftThere(budget: number, gone: number): Limit {
+  const value = micrometres(Math.max(0, budget - gone));
+  return inWords({
+    code: 'place',
+    value,
+    said: () =>
+      says`a spot on this panel took ${um(gone)} more at one place, which may be this one: ${um(value, 2)} are left there`,
+  });
 }
 
 function topcoatOnPlace(topcoat: PlainTopcoat, model: FilmModel): PlainTopcoat {

@@ -7,8 +7,8 @@ import type { LeftAfterVisit, PanelFacts } from '../film-model.ts';
 import type { PanelPoint } from '../panel-points.ts';
 import type { UnsaidLimit } from './limit.ts';
 
-/** As finely as a record keeps a mean. */
-const SAME_MEAN = 1e-5;
+/** As finely as a record keeps a reading, or a mean of them. */
+const SAME_FILM = 1e-5;
 
 /** With the visit whose later readings these points are, where one on record is; of several the one that left least. */
 export function heldToVisit(facts: PanelFacts, points: readonly PanelPoint[]): PanelFacts {
@@ -16,11 +16,25 @@ export function heldToVisit(facts: PanelFacts, points: readonly PanelPoint[]): P
   if (left === undefined || points.length === 0) return facts;
   const mean = points.reduce((sum, { thickness }) => sum + thickness, 0) / points.length;
   const [first, ...others] = left.filter(
-    (one) => one.points === points.length && Math.abs(one.mean - mean) < SAME_MEAN,
+    (one) =>
+      (one.points === points.length && Math.abs(one.mean - mean) < SAME_FILM) ||
+      areAmong(points, one.read),
   );
   if (first === undefined) return facts;
   const heldTo = others.reduce((least, one) => (one.most < least.most ? one : least), first);
   return { ...facts, heldTo };
+}
+
+/** Whoever leaves out some of what was read knows nothing more: each reading is one of the visit's, whatever its point is called. */
+function areAmong(points: readonly PanelPoint[], read: LeftAfterVisit['read'] = []): boolean {
+  const rest = [...read];
+  return points.every(({ repeats }) =>
+    repeats.every((film) => {
+      const at = rest.findIndex((one) => Math.abs(one - film) < SAME_FILM);
+      if (at >= 0) rest.splice(at, 1);
+      return at >= 0;
+    }),
+  );
 }
 
 /** One zone of it by its own figure, where the visit told it apart. */
@@ -40,5 +54,5 @@ export const leftLimits = ({ heldTo }: Pick<PanelFacts, 'heldTo'>): readonly Uns
 function leftSaid({ date, most, points }: LeftAfterVisit): Sentence {
   const when = date === null ? '' : ` of ${date}`;
   const left = most === 0 ? says`nothing` : says`no more than ${um(most, 2)}`;
-  return says`${left} was left after the visit${when}, by the readings before and after it; these are the ${bare(points, 0)} points read then, and nothing new`;
+  return says`${left} was left after the visit${when}, by the readings before it and at ${bare(points, 0)} points after it; these hold nothing new`;
 }

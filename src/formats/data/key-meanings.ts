@@ -463,6 +463,11 @@ export const keyMeanings: readonly KeyMeaning[] = [
   record('left_points', '5', 'At how many points the panel was read after that visit.'),
   record('left_mean_um', '107.4', 'What these points read on average, in µm.'),
   record(
+    'left_read_um',
+    '[105.2, 108.1, 107.4]',
+    'Each reading at these points, in µm: some of them alone are nothing new either.',
+  ),
+  record(
     'gained_um',
     '29.8',
     'How much film came on, in µm, where that is as much as paint adds: nothing was taken then, and nothing may go before a test spot. If it was no paint, take it off the record.',

@@ -582,7 +582,7 @@ export const recordKeyMeanings: Readonly<Record<string, string>> = {
   ndc: 'Classes of parts that can be told apart, by analysis of variance; compares with no other method; null where repeatability and reproducibility are nothing.',
   void_panels: 'Panels whose readings a blunder voids; the mark counts them so.',
   void_as:
-    'What becomes of it. unread: the values are made up beyond reasonable doubt, and count as not read. wrong: a slip spoils the readings, and the panel counts as unsatisfactory. turned: the points are numbered from the other end, and the panel counts as questionable at the best.',
+    'What becomes of it. unread: the values are made up beyond reasonable doubt, and count as not read. wrong: a slip spoils the readings, and the panel counts as unsatisfactory. turned: the points are numbered from the other end, or in another order, and the panel counts as questionable at the best.',
   mark_if_sound_pct:
     'What the mark would be if no panel were void, in per cent; null where none is.',
   left_out: 'Trainees whom the figures of panels and of gauge R&R leave out.',

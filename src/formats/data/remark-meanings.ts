@@ -50,6 +50,11 @@ export const remarkMeanings: readonly RemarkMeaning[] = [
     'Readings before and after are of two gauges, or of one that moved: both errors count in full.',
     'Read the car with one gauge, and check it on shims before and after.',
   ),
+  assumption(
+    'place-by-name',
+    'A point called by a defect and counted, as “deep scratches 1”, is taken for the place of a spot: it tells nothing of what came off the rest of its panel.',
+    'Name the plan with --plan, and what was taken there is told; call a point of the panel by another name.',
+  ),
   reason(
     'film-gained',
     'The panel reads more film than before, beyond chance: polishing adds none. So much as paint adds counts as repaint.',
@@ -807,7 +812,7 @@ export const remarkMeanings: readonly RemarkMeaning[] = [
   ),
   reason(
     'points-turned',
-    'With the points of a panel counted from the other end the readings agree with the reference, as they stand they do not.',
+    'With the points of a panel counted from the other end, or in one order that is the same on all panels, the readings agree with the reference, as they stand they do not.',
     'Number points as the marks on the panel are.',
   ),
   reason(
@@ -972,7 +977,7 @@ export const remarkMeanings: readonly RemarkMeaning[] = [
   caution(
     'side-painted',
     'Neighbouring panels of one side read over the panels that face them, together, by more than sides painted alike differ (25 µm): they may have been painted again as one, or the factory did so. More readings do not tell which. Nothing may go from them till it is settled, and they are no measure of what may go from other repaint.',
-    'State what was painted again (painted_days_ago); or read the door shuts of both sides (place shut), which are masked when a side is painted: apart as the faces are, it was not; or make a test spot on each: without colour as much may go as from the least of the other original panels.',
+    'State what was painted again (painted_days_ago); or read the shuts of two doors and of those that face them (place shut), which are masked when a side is painted: apart as the faces are, it was not, and alike, the film on the faces came later; or make a test spot on each: without colour as much may go as from the least of the other original panels.',
   ),
   note(
     'sound-panel-cap',

@@ -120,7 +120,7 @@ export function voidText({ voided, scores, mark, markIfSound }: Voided): string 
 const COUNTED_AS: readonly (readonly [VoidPanel['as'], string])[] = [
   ['unread', 'as not read'],
   ['wrong', 'as off, for a slip'],
-  ['turned', 'as questionable, for numbers from the other end'],
+  ['turned', 'as questionable, for points numbered otherwise than the marks'],
 ];
 
 /** In units of σ_pt, half of what makes a bias questionable: hands and good gauges differ by less. */

@@ -143,13 +143,28 @@ const head = (
   locale,
 });
 
-/** Files that hold no mistake. */
-export const checkBlocks = (checked: readonly CheckedFile[]): readonly Block[] => [
-  list(
-    'Sound',
-    checked.map(({ file, kind }) => `${file}: ${kind.replace('-', ' ')} file`),
-  ),
-];
+/** Files without a mistake, and those of which a warning speaks. */
+export function checkBlocks(checked: readonly CheckedFile[]): readonly Block[] {
+  const listed = (head: string, files: readonly CheckedFile[]): readonly Block[] =>
+    files.length === 0
+      ? []
+      : [
+          list(
+            head,
+            files.map(({ file, kind }) => `${file}: ${kind.replace('-', ' ')} file`),
+          ),
+        ];
+  return [
+    ...listed('Sound', soundOf(checked)),
+    ...listed(
+      'To look at again, for what the warnings say',
+      checked.filter(({ isSound }) => !isSound),
+    ),
+  ];
+}
+
+const soundOf = (checked: readonly CheckedFile[]): readonly CheckedFile[] =>
+  checked.filter(({ isSound }) => isSound);
 
 /** The same record where nothing but files was looked at. */
 export const checkRecord = (
@@ -161,5 +176,5 @@ export const checkRecord = (
   terminal: null,
   files: [],
   settings: [],
-  checked: checked.map(({ file, kind }) => ({ file, kind })),
+  checked: soundOf(checked).map(({ file, kind }) => ({ file, kind })),
 });

@@ -180,7 +180,7 @@ function resultOf(
   { first, last, all }: Visits,
   {
     besides: { planned, worked, ids, gloss },
-    seen: { inputs, assumption, total, steps, rises, found },
+    seen: { inputs, assumptions, total, steps, rises, found },
     standing,
     before,
   }: {
@@ -214,7 +214,7 @@ function resultOf(
     identity: first.surveyed.identity,
     settings: request.settings,
     inputs: [...inputs, ...inputsOf(request.planFile, request.workedFile, request.gloss)],
-    assumptions: [...unique(all), assumption],
+    assumptions: [...unique(all), ...assumptions],
     total,
     steps,
     panels: parts.filter(({ comparison }) => ids.has(comparison.panel.id)),

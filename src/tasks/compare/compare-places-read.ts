@@ -6,6 +6,8 @@
  *   u_d² what the gauge alone makes of one difference;
  * - read after the work alone: what it lacks to the panel's other points by then (`missingAtPlace`).
  */
+import { at } from '../../base/at.ts';
+import { groupBy } from '../../base/group-by.ts';
 import { standardUncertainty } from '../../base/uncertainty.ts';
 import { micrometres } from '../../base/units.ts';
 import { goneAtPlace } from '../../correction/removal/gone-at-place.ts';
@@ -14,9 +16,10 @@ import { gaugeVariance, pairPoints } from '../../film/compare/compare-points.ts'
 import type { PanelComparison } from '../../film/compare/panel-comparison.ts';
 import type { FilmModel, RecordedRemoval } from '../../film/film-model.ts';
 import { displayStep, type PanelPoint } from '../../film/panel-points.ts';
-import { isPointOf } from '../../film/place-note.ts';
+import { isPointOf, placePoint } from '../../film/place-note.ts';
 import { missingAtPlace } from '../../film/place-reading.ts';
 import type { PanelSurvey, Survey } from '../../film/survey.ts';
+import type { Panel } from '../../film/template/template.ts';
 import type { PlannedPlace } from '../../formats/plan-file.ts';
 import type { Planned } from './compare-plan.ts';
 import type { Visit } from './compare-visits.ts';
@@ -104,13 +107,60 @@ const isAtPlace = (
   places: readonly Pick<PlannedPlace, 'point'>[],
 ): boolean => places.some((place) => isPointOf(point, place.point));
 
+type PointName = Pick<PanelPoint, 'point'>;
+
+/** By the id of a panel, its points that tell nothing of what it lost. */
+export type PlacePoints = ReadonlyMap<string, readonly PointName[]>;
+
+export type NamedPlaces = { readonly panel: Panel; readonly points: readonly PointName[] };
+
+/**
+ * Points called by a defect and counted, as `deep scratches 1`, of which no plan at hand tells: on panels that every survey
+ * read at points with other names as well they are taken for places of spots all the same.
+ */
+export function placesNamed(
+  surveys: readonly Survey[],
+  planned: Planned,
+  defects: readonly { readonly id: string }[],
+): readonly NamedPlaces[] {
+  const panels = surveys.flatMap((survey) => survey.panels);
+  return [...groupBy(panels, ({ panel }) => panel.id)].flatMap(([id, read]) => {
+    const { places = [] } = planned.get(id) ?? {};
+    const isOther = (one: PointName): boolean => !isNamed(one, defects) && !isAtPlace(one, places);
+    if (!read.every(({ points }) => points.some(isOther))) return [];
+    const names = read.flatMap(({ points }) =>
+      points.filter((one) => isNamed(one, defects) && !isAtPlace(one, places)),
+    );
+    const unlike = names.filter(
+      ({ point }, i) => !names.slice(0, i).some((one) => isPointOf(point, one.point)),
+    );
+    return unlike.length === 0 ? [] : [{ panel: at(read, 0).panel, points: unlike }];
+  });
+}
+
+const isNamed = ({ point }: PointName, defects: readonly { readonly id: string }[]): boolean => {
+  const [, nth] = /\D(\d+)\s*$/u.exec(point) ?? [];
+  return (
+    nth !== undefined && defects.some(({ id }) => isPointOf(point, placePoint(id, Number(nth) - 1)))
+  );
+};
+
+export const pointsOfPlaces = (planned: Planned, named: readonly NamedPlaces[]): PlacePoints => {
+  const all = new Map<string, readonly PointName[]>(
+    [...planned].map(([id, { places }]) => [id, places]),
+  );
+  for (const { panel, points } of named)
+    all.set(panel.id, [...(all.get(panel.id) ?? []), ...points]);
+  return all;
+};
+
 /** The survey without the points of places that were worked deeper: they tell nothing of their panels. */
-export function withoutPlaces(survey: Survey, planned: Planned): Survey {
-  if ([...planned.values()].every(({ places }) => places.length === 0)) return survey;
+export function withoutPlaces(survey: Survey, ofPlaces: PlacePoints): Survey {
+  if ([...ofPlaces.values()].every((places) => places.length === 0)) return survey;
   return {
     ...survey,
     panels: survey.panels.map((panel) => {
-      const { places = [] } = planned.get(panel.panel.id) ?? {};
+      const places = ofPlaces.get(panel.panel.id) ?? [];
       return places.length === 0
         ? panel
         : {
@@ -123,5 +173,5 @@ export function withoutPlaces(survey: Survey, planned: Planned): Survey {
 
 const withoutPoints = <Part extends Pick<PanelSurvey, 'points'>>(
   part: Part,
-  places: readonly PlannedPlace[],
+  places: readonly PointName[],
 ): Part => ({ ...part, points: part.points.filter((one) => !isAtPlace(one, places)) });

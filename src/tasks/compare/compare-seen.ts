@@ -1,4 +1,5 @@
 /** What the readings of all visits show together, and which visits on record they speak of. */
+import { spoken } from '../../base/remark.ts';
 import type { GaugesCompared } from '../../film/compare/compare-change.ts';
 import { compareSurveys, type SurveyComparison } from '../../film/compare/compare-surveys.ts';
 import type { ReadInput } from '../read/read-request.ts';
@@ -6,7 +7,13 @@ import type { Assumption } from '../settings/assumption.ts';
 import { readersOf } from '../survey/operators-differ.ts';
 import { risesOver, type VisitStep } from './compare-film-doubts.ts';
 import { gaugesCompared, type NamedGauges } from './compare-gauges.ts';
-import { withoutPlaces } from './compare-places-read.ts';
+import {
+  type NamedPlaces,
+  type PlacePoints,
+  placesNamed,
+  pointsOfPlaces,
+  withoutPlaces,
+} from './compare-places-read.ts';
 import type { Planned } from './compare-plan.ts';
 import { type Rises, visitPanels } from './compare-visit-record.ts';
 import type { Visit, VisitsRequest } from './compare-visits.ts';
@@ -20,7 +27,7 @@ export type Visits = {
 
 export type Seen = {
   readonly inputs: readonly ReadInput[];
-  readonly assumption: Assumption;
+  readonly assumptions: readonly Assumption[];
   readonly total: SurveyComparison;
   readonly steps: readonly VisitStep[];
   readonly rises: Rises;
@@ -34,7 +41,10 @@ export function seenOver(visits: Visits, planned: Planned, request: SeenRequest)
   const inputs = onceEach(all.flatMap(({ surveyed }) => surveyed.inputs));
   const readers = [readersOfVisit(first), readersOfVisit(last)] as const;
   const { gauges, assumption } = gaugesCompared({ ...request, inputs, readers });
-  const { total, steps } = changesOver(visits, planned, gauges, request);
+  const { defects } = request.settings.correction;
+  const surveys = all.map(({ surveyed }) => surveyed.survey);
+  const named = placesNamed(surveys, planned, defects);
+  const { total, steps } = changesOver(visits, pointsOfPlaces(planned, named), gauges, request);
   const rises = risesOver(steps);
   const found = visitsOnRecord(
     visitsKnown(request),
@@ -42,7 +52,21 @@ export function seenOver(visits: Visits, planned: Planned, request: SeenRequest)
     visitPanels(total.panels, rises),
     request.settings.film.compare,
   );
-  return { inputs, assumption, total, steps, rises, found };
+  const assumptions = [assumption, ...(named.length === 0 ? [] : [takenForPlaces(named)])];
+  return { inputs, assumptions, total, steps, rises, found };
+}
+
+function takenForPlaces(named: readonly NamedPlaces[]): Assumption {
+  const places = named.flatMap(({ panel, points }) =>
+    points.map(({ point }) => `“${point.trim()}” of ${panel.name}`),
+  );
+  return {
+    ...spoken(
+      `${places.join(', ')}: by the name the place of a spot, and left out of what came off the panel`,
+    ),
+    code: 'place-by-name',
+    origin: 'built-in',
+  };
 }
 
 const readersOfVisit = ({ readings, surveyed }: Visit): readonly string[] =>
@@ -54,11 +78,11 @@ export const visitsKnown = ({ filmRecord }: Pick<VisitsRequest, 'filmRecord'>) =
 /** From the first visit to the last, and from each to the next. */
 function changesOver(
   { first, last, all }: Visits,
-  planned: Planned,
+  ofPlaces: PlacePoints,
   gauges: GaugesCompared,
   { settings }: SeenRequest,
 ): { readonly total: SurveyComparison; readonly steps: readonly VisitStep[] } {
-  const surveyOf = ({ surveyed }: Visit) => withoutPlaces(surveyed.survey, planned);
+  const surveyOf = ({ surveyed }: Visit) => withoutPlaces(surveyed.survey, ofPlaces);
   const compare = (from: Visit, to: Visit): SurveyComparison =>
     compareSurveys(surveyOf(from), surveyOf(to), {
       marked: { before: from.marked, after: to.marked },

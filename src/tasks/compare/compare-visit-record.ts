@@ -61,17 +61,17 @@ type PartsLeft = PartLeft & { readonly zones: readonly PartLeft[] };
 
 /** What a survey of the later readings allows beyond what is known is kept from it, whoever asks it next. */
 function leftNow(
-  { comparison, left, zones: parts }: PartsLeft,
+  { comparison, left, places, zones: parts }: PartsLeft,
   { zones = [] }: VisitPanels[number],
   asked: readonly PanelSurvey[],
 ): Partial<VisitPanels[number]> {
   const survey = asked.find(({ panel }) => panel.id === comparison.panel.id);
   if (left === null || !survey?.statistics) return {};
-  const most = besidePlaces(left);
+  const most = besidePlaces(left, places);
   const leftIn = new Map(
     parts.map((part) => [
       part.comparison.zone,
-      part.left === null ? undefined : besidePlaces(part.left),
+      part.left === null ? undefined : besidePlaces(part.left, part.places),
     ]),
   );
   const isLess =
@@ -86,15 +86,20 @@ function leftNow(
     left_um: kept(most),
     left_points: survey.points.length,
     left_mean_um: kept(survey.statistics.mean),
+    left_read_um: survey.points.flatMap(({ repeats }) => repeats.map(kept)),
     ...(zones.length === 0 ? {} : { zones: ofZones }),
   };
 }
 
-/** What a spot took at its place is on record by itself, and holds for that place. */
-function besidePlaces({ budget, boundBy, limits }: Allowance): number {
-  return boundBy.code === 'place'
-    ? Math.min(...limits.flatMap(({ code, value }) => (code === 'place' ? [] : [value])))
-    : budget;
+/**
+ * What a spot was to take at its place is on record by itself, and keeps other spots off the panel till it is read. Once
+ * read it counts in what may go from the panel: so does what is left there.
+ */
+function besidePlaces({ budget, boundBy, limits }: Allowance, places: PartLeft['places']): number {
+  if (boundBy.code !== 'place') return budget;
+  const atPlaces = limits.filter(({ code }) => code === 'place');
+  const unread = new Set(atPlaces.filter((_, i) => places[i]?.read === null));
+  return Math.min(...limits.flatMap((limit) => (unread.has(limit) ? [] : [limit.value])));
 }
 
 type MightGo = Partial<Pick<VisitPanels[number], 'allowed_um' | 'over_allowed'>>;
@@ -170,7 +175,7 @@ export const takenText = (panels: VisitPanels): string =>
 
 const OF_WHAT_MIGHT_GO: ReadonlySet<string> = new Set([
   ...['allowed_um', 'over_allowed'],
-  ...['left_um', 'left_points', 'left_mean_um'],
+  ...['left_um', 'left_points', 'left_mean_um', 'left_read_um'],
 ]);
 
 export type Records = {

@@ -8,11 +8,13 @@ export type CheckedFile = {
   readonly file: string;
   readonly sha256: string;
   readonly kind: FileKindName;
+  /** False where a warning speaks of it: it can be read, and is not to be relied on as it stands. */
+  readonly isSound: boolean;
 };
 
 export type FileText = { readonly name: string; readonly sha256: string; readonly text: string };
 
-/** All of them sound, or every problem of every file. */
+/** All of them, where none holds an error; else every problem of every file. */
 export function checkFiles(
   files: readonly FileText[],
   home: string,
@@ -20,10 +22,11 @@ export function checkFiles(
   const checked = files.map(({ name, sha256, text }) => {
     const { value: kind, diagnostics } = checkSettingsFile(name, text);
     const file = withoutHome(name, home);
-    return { sound: kind === undefined ? [] : [{ file, sha256, kind }], diagnostics };
+    const isSound = diagnostics.every(({ severity }) => severity !== 'warning');
+    return { read: kind === undefined ? [] : [{ file, sha256, kind, isSound }], diagnostics };
   });
   const diagnostics = checked.flatMap((one) => one.diagnostics);
   return hasErrors(diagnostics)
     ? { diagnostics }
-    : { value: checked.flatMap(({ sound }) => sound), diagnostics };
+    : { value: checked.flatMap(({ read }) => read), diagnostics };
 }

@@ -16,6 +16,7 @@ import {
   removedFilm,
   type SpotTrial,
 } from '../../correction/spot/spot-trial.ts';
+import { sidePaintedWith } from '../../film/condition/painted-side.ts';
 import type { RecordedRemoval } from '../../film/film-model.ts';
 import type { Reading } from '../../film/reading.ts';
 import type { PanelSurvey } from '../../film/survey.ts';
@@ -110,6 +111,14 @@ export function carPaint(
           [id, { ...learn(ofPanel), triedHere: triedOn(ofPanel.filter(isProof)) }] as const,
       ),
   );
+  const factoryOrRepaint = new Map(
+    [...trials].flatMap(([id, ofPanel]) => {
+      const proofs = ofPanel.filter(isProof);
+      return proofs.length === 0 ? [] : [[id, { ...car, triedHere: triedOn(proofs) }] as const];
+    }),
+  );
+  const ofFactory = (part: PanelSurvey): PaintKnowledge =>
+    (isRepaintByDoubt(part) ? factoryOrRepaint.get(part.panel.id) : undefined) ?? car;
   const triedOwn = [...own]
     .map(([panel, paint]): TriedPaint => ({ panel, trials: trials.get(panel)?.length ?? 0, paint }))
     .filter((one) => one.trials > 0);
@@ -119,11 +128,16 @@ export function carPaint(
       onFactory.length === 0
         ? triedOwn
         : [{ panel: null, trials: onFactory.length, paint: car }, ...triedOwn],
-    paintOf: (part) => (isFactory(part) ? car : (own.get(part.panel.id) ?? unknown)),
+    paintOf: (part) => (isFactory(part) ? ofFactory(part) : (own.get(part.panel.id) ?? unknown)),
     // Colour on the pad is no leave to go on, nor silence about it, nor film that rose.
     hasOwnSpot: (id) => !colourAt.has(id) && (trials.get(id) ?? []).some(isProof),
   };
 }
+
+/** Of film that reads as the factory's: it may be repaint as well, and what its own spot showed is all that frees it. */
+const isRepaintByDoubt = (part: PanelSurvey): boolean =>
+  sidePaintedWith(part) !== undefined ||
+  part.limits.some(({ ofRepaint }) => ofRepaint !== undefined);
 
 /** Colour on the pad is no leave to go on, nor silence about it, nor film that rose. */
 export const isProof = (trial: SpotTrial): boolean =>

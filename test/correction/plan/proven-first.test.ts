@@ -8,7 +8,11 @@ import { planCorrection } from '../../../src/correction/plan/plan-correction.ts'
 import type { PlanRequest } from '../../../src/correction/plan/plan-request.ts';
 import { whyNot } from '../../../src/correction/plan/why-not.ts';
 import { type Combination, ladder } from '../../../src/correction/removal/combination.ts';
-import { foretell, paintKnowledge } from '../../../src/correction/removal/removal-knowledge.ts';
+import {
+  foretell,
+  ladderOn,
+  paintKnowledge,
+} from '../../../src/correction/removal/removal-knowledge.ts';
 import { type Step, stepsId } from '../../../src/correction/removal/step.ts';
 import { observationsOf, type SpotTrial } from '../../../src/correction/spot/spot-trial.ts';
 import type { PanelSurvey } from '../../../src/film/survey.ts';
@@ -148,6 +152,43 @@ describe('a trial does not put its step first', () => {
       marks: marks([107.6, 105.4], [108.2, 106.1], [107.1, 104.9]),
     });
     expect(told(plannedOn([rotary]))).toBeUndefined();
+  });
+});
+
+describe('a step that was hazy on this very paint', () => {
+  const [first, again] = [{ ...didIt({ haze: 2 }), spot: 'S4' }, didIt({ spot: 'S5', haze: 0 })];
+  const roomy = { panels: [{ ...part, budget: micrometres(6) }] };
+  const combinations = ({ plan }: ReturnType<typeof plannedOn>): readonly string[] =>
+    plan.steps.map(({ combination }) => combination.id);
+  const refused = ({ why }: ReturnType<typeof plannedOn>): string | undefined =>
+    why.rejected.find(({ steps }) => stepsId(steps) === `${PROVEN}×3`)?.reason.text;
+
+  test('does not end a plan that lets no such haze stand, and a step that clears it comes after', () => {
+    expect(namesOf(plannedOn([again], roomy))).toBe(`${PROVEN}×3`);
+    for (const trials of [[first], [first, again], [again, first]]) {
+      const taken = plannedOn(trials, roomy);
+      expect(combinations(taken).length).toBeGreaterThan(0);
+      expect(combinations(taken).at(-1)).not.toBe(PROVEN);
+      expect(refused(taken)).toBe('haze of grade 2 would be left, 1 is allowed');
+    }
+    expect(namesOf(plannedOn([first], { ...roomy, hazeAllowed: 2 }))).toBe(`${PROVEN}×3`);
+  });
+
+  test('is held to that where its film was not read, or speaks against all that is known', () => {
+    for (const read of [[], marks([120, 100], [121, 101])]) {
+      const rung = ladderOn(paintOf({ ...first, marks: read }), model).find(
+        ({ id }) => id === PROVEN,
+      );
+      expect(rung?.haze).toBe(2);
+    }
+  });
+
+  test('leaves no less than it does as a rule for having been cleaner there', () => {
+    const hazeOf = (...trials: readonly SpotTrial[]): number | undefined =>
+      ladderOn(paintOf(...trials), model).find(({ id }) => id === PROVEN)?.haze;
+    expect(hazeOf()).toBe(1);
+    expect(hazeOf(again)).toBe(1);
+    expect(hazeOf(first)).toBe(2);
   });
 });
 

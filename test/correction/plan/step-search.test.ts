@@ -13,6 +13,7 @@ import { provenWays } from '../../../src/correction/plan/proven-ways.ts';
 import { candidateColumns } from '../../../src/correction/plan/step-search.ts';
 import type { CorrectionModel } from '../../../src/correction/removal/catalogue.ts';
 import { ladder } from '../../../src/correction/removal/combination.ts';
+import { ladderOn } from '../../../src/correction/removal/removal-knowledge.ts';
 import { medianRemoval, type Step } from '../../../src/correction/removal/step.ts';
 import { correctionModel } from '../../../src/formats/models.ts';
 import { inFull } from '../../in-full.ts';
@@ -29,6 +30,7 @@ import {
   takes,
 } from '../brute-force.ts';
 import { aShop, between, pace, toolsOf } from '../random-shops.ts';
+import { untried } from '../shop.ts';
 
 const aTask = fc.record({
   budget: between(0, 9),
@@ -87,10 +89,15 @@ function upTo(
 type Tried = (id: string) => boolean;
 const sdOf = (isTried: boolean): number => (isTried ? LOG_SD / 3 : LOG_SD);
 
-function search(shop: CorrectionModel, task: Task, isTried: Tried = () => false) {
+function search(
+  shop: CorrectionModel,
+  task: Task,
+  isTried: Tried = () => false,
+  worstHaze: ReadonlyMap<string, number> = new Map(),
+) {
   const rules = rulesOf(shop, task);
   const columns = candidateColumns(
-    ladder(shop),
+    ladderOn({ ...untried, worstHaze }, shop),
     {
       flatWidth: millimetres(task.flatWidth),
       fullSizePad: rules.fullSizePad,
@@ -160,6 +167,37 @@ describe('the search for steps', () => {
     );
     // The comparison means something only where there was a choice to make.
     if (inFull) expect(chosen).toBeGreaterThanOrEqual(300);
+  });
+
+  it('holds what was hazy on this paint to leave as much again, and what was cleaner to no less', () => {
+    const someSeen = fc.array(fc.constantFrom(null, 0, 1, 2, 2.5, 4), {
+      minLength: 18,
+      maxLength: 18,
+    });
+    let [otherwise, chosen] = [0, 0];
+    fc.assert(
+      fc.property(aShop, aTask, someSeen, (shop, task, seen) => {
+        const worst = new Map(
+          ladder(shop).flatMap(({ id, rung }) => {
+            const haze = seen[rung] ?? null;
+            return haze === null ? [] : [[id, haze] as const];
+          }),
+        );
+        const { all, choice, rules } = search(shop, task, undefined, worst);
+        const tools = toolsOf(shop).map((tool) => ({ ...tool, hazeSeen: worst.get(tool.id) ?? 0 }));
+        expect(new Set(all.map(({ steps }) => nameOf(movesOf(steps, tools))))).toEqual(
+          allowedByTechnique(tools, rules),
+        );
+        const best = bestByHand(tools, rules);
+        expect(choice && nameOf(movesOf(choice.steps, tools))).toBe(best && nameOf(best));
+        const usual = search(shop, task).choice;
+        if (choice !== undefined) chosen += 1;
+        if (choice && usual && nameOf(movesOf(usual.steps, tools)) !== (best && nameOf(best)))
+          otherwise += 1;
+      }),
+      RUNS,
+    );
+    if (inFull) expect(Math.min(chosen / 10, otherwise)).toBeGreaterThanOrEqual(20);
   });
 
   it('puts what was tried before what was not, if it takes no more, as a plain enumeration does', () => {

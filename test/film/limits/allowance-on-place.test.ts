@@ -56,6 +56,34 @@ describe('what may come off one place of a panel', () => {
     expect(place.limits[0]?.text).toMatch(/^topcoat at that place: .*, 20\.0 must stay$/);
   });
 
+  it('is less by all that went at a place of the panel that was read, as it may be that place', () => {
+    const [all, sd] = [micrometres(1), micrometres(0.3)];
+    const known = { date: '2026-11-24', defect: 'deep-scratches', point: 'deep scratches 1' };
+    const unread = { ...known, median: micrometres(1.5), high: micrometres(3) };
+    const on = (gone: number, facts: Partial<PanelFacts> = {}, isRead = true) => {
+      const taken = { mean: micrometres(gone), sd: micrometres(0) };
+      const places = [isRead ? { ...unread, taken } : unread];
+      const allOver = { mean: all, sd };
+      const recorded = { mean: micrometres(all + gone), sd, allOver, places };
+      return looked({ recorded, ...facts }).place;
+    };
+    const before = looked({ recorded: { mean: all, sd } }).place.budget;
+    for (const gone of [0.4, 1.2, 2]) {
+      const place = on(gone);
+      const { value, text } = place.limits.find(({ code }) => code === 'place') ?? {};
+      expect(value).toBeCloseTo(Math.max(0, before - gone), 9);
+      expect(text).toMatch(
+        /^a spot on this panel took .* more at one place, which may be this one: /,
+      );
+      expect(place.budget).toBeLessThanOrEqual(before - gone + 1e-9);
+    }
+    const isPlain = (place: ReturnType<typeof on>) =>
+      place.limits.every(({ code }) => code !== 'place');
+    expect(isPlain(on(2, {}, false))).toBe(true);
+    expect(isPlain(on(2, { paintedDaysAgo: 400 }))).toBe(true);
+    expect(on(60).budget).toBe(0);
+  });
+
   it('is nothing where nothing may come off the panel', () => {
     const repaint = amongSound(onFace('tested', 251, 249, 262, 255, 248)).panel;
     expect(allowanceOnPlace(repaint, UNTRIED_LOG_SD, grounds).budget).toBe(0);

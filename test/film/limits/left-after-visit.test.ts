@@ -1,4 +1,5 @@
 /** What a comparison left of a panel stands for the readings it was told of, and for no others. */
+import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { tell } from '../../../src/base/sentence.ts';
 import { micrometres } from '../../../src/base/units.ts';
@@ -8,7 +9,13 @@ import type { PanelPoint } from '../../../src/film/panel-points.ts';
 import { knownFacts } from '../car-builder.ts';
 
 const points = (...films: readonly number[]): readonly PanelPoint[] =>
-  films.map((film) => ({ thickness: micrometres(film) }) as PanelPoint);
+  films.map((film) => readAs(film));
+/** A point with its repeats. */
+const readAs = (...repeats: readonly number[]): PanelPoint =>
+  ({
+    thickness: micrometres(repeats.reduce((sum, film) => sum + film, 0) / repeats.length),
+    repeats: repeats.map(micrometres),
+  }) as unknown as PanelPoint;
 const visit = (most: number, rest: Partial<LeftAfterVisit> = {}): LeftAfterVisit => ({
   date: '2026-03-31',
   most: micrometres(most),
@@ -42,6 +49,40 @@ describe('the readings that ended a visit on record', () => {
     expect(mostOf(heldToVisit(held, points(108, 110, 112, 110)))).toBeUndefined();
     expect(mostOf(heldToVisit(held, points(108, 110, 112.1)))).toBeUndefined();
     expect(mostOf(heldToVisit(held, []))).toBeUndefined();
+  });
+
+  it('are held to it with any of them left out, in any order and without their repeats', () => {
+    const film = fc.integer({ min: 900, max: 1300 }).map((tenths) => tenths / 10);
+    const pointsRead = fc.array(fc.array(film, { minLength: 1, maxLength: 3 }), { minLength: 2 });
+    fc.assert(
+      fc.property(pointsRead, fc.infiniteStream(fc.boolean()), (all, isLeft) => {
+        const rest = all
+          .map((repeats) => repeats.filter(() => isLeft.next().value === true))
+          .filter(({ length }) => length > 0)
+          .reverse();
+        fc.pre(rest.length > 0);
+        const kept = visit(1.2, { points: all.length, read: all.flat().map(micrometres) });
+        const facts = withVisits(kept);
+        expect(
+          mostOf(
+            heldToVisit(
+              facts,
+              rest.map((one) => readAs(...one)),
+            ),
+          ),
+        ).toBe(1.2);
+        // One reading that is not of the visit is something new.
+        const more = [...rest, [131]].map((one) => readAs(...one));
+        expect(mostOf(heldToVisit(facts, more))).toBeUndefined();
+      }),
+    );
+  });
+
+  it('are not of the visit where one of its readings is there more often than it was read', () => {
+    const held = withVisits(visit(1.2, { read: [108, 110, 112].map(micrometres) }));
+    expect(mostOf(heldToVisit(held, points(108, 110)))).toBe(1.2);
+    expect(mostOf(heldToVisit(held, points(108, 108)))).toBeUndefined();
+    expect(mostOf(heldToVisit(held, points(108.1, 110)))).toBeUndefined();
   });
 
   it('are held to nothing where no visit says what was left', () => {
@@ -79,10 +120,10 @@ describe('the limit', () => {
 
   it('says how much was left, when, and of which readings', () => {
     expect(said(visit(1.2))).toEqual([
-      'no more than 1.20 µm was left after the visit of 2026-03-31, by the readings before and after it; these are the 3 points read then, and nothing new',
+      'no more than 1.20 µm was left after the visit of 2026-03-31, by the readings before it and at 3 points after it; these hold nothing new',
     ]);
     expect(said(visit(0, { date: null }))).toEqual([
-      'nothing was left after the visit, by the readings before and after it; these are the 3 points read then, and nothing new',
+      'nothing was left after the visit, by the readings before it and at 3 points after it; these hold nothing new',
     ]);
   });
 });

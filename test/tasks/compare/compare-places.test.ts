@@ -243,6 +243,23 @@ describe('a place on record that a later survey reads', () => {
     expect(roofOf(dated, record).told).toContain('keep off it');
   });
 
+  test('allows no more of the same readings than the comparison did that read it, nor of some of them', () => {
+    const last = withPlace(visits[1] ?? '', 114);
+    const result = compared({
+      visits: [withPlace(visits[0] ?? '', 118), last],
+      job,
+      plan: planWith([spot(4.3)]),
+    });
+    const { budget = Number.NaN, boundBy } = panelLeft(result, 'roof').left ?? {};
+    expect(boundBy?.code).toBe('place');
+    const written = filmRecordText(result, '2026-11-24', undefined);
+    for (const readings of [last, visits[1] ?? '']) {
+      expect(roofOf(readings, written).budget).toBeCloseTo(budget, 5);
+    }
+    // Another reading says anew what may go.
+    expect(roofOf(withPlace(last, 121, '9'), written).budget).toBeGreaterThan(budget);
+  });
+
   test('stays read on the record that the next comparison writes', () => {
     const first = withPlace(last, 114);
     const after = readingsText(worked(soundFilm, () => 2));

@@ -80,6 +80,14 @@ function carOf({
   return { visits, job, ...(withPlan ? { plan: planOf(visits[0] ?? '', { job }) } : {}) };
 }
 
+/** One row of the panel less, where it has two or more. */
+function withoutOne(text: string, id: string, nth: number): string {
+  const rows = text.split('\n');
+  const own = rows.filter((row) => row.startsWith(`${id},`));
+  const out = own.length < 2 ? undefined : own[nth % own.length];
+  return rows.filter((row) => row !== out).join('\n');
+}
+
 describe('what a comparison left', () => {
   test('is never less than a survey of the same readings with its record allows', () => {
     let [asked, bound] = [0, 0];
@@ -94,6 +102,14 @@ describe('what a comparison left', () => {
           const found = surveyed.find((survey) => survey.panel.id === comparison.panel.id);
           if (left === null || rise !== null || found === undefined) continue;
           expect(found.budget).toBeLessThanOrEqual(left.budget + 1e-6);
+          if (found.boundBy.code === 'as-compared') {
+            // Who leaves out a reading knows nothing more.
+            const fewer = withoutOne(visits[1] ?? '', comparison.panel.id, one.again);
+            const less = surveyOf(fewer, again).find(
+              (survey) => survey.panel.id === comparison.panel.id,
+            );
+            if (less !== undefined) expect(less.budget).toBeLessThanOrEqual(left.budget + 1e-6);
+          }
           asked += 1;
           if (found.boundBy.code === 'as-compared') bound += 1;
         }
