@@ -1,12 +1,9 @@
 /** Of steps that are as good, what was tried on this paint stands before what was not, where it takes no more. */
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { at } from '../../../src/base/at.ts';
 import { once } from '../../../src/base/kept.ts';
-import { micrometres, millimetres } from '../../../src/base/units.ts';
-import { planCorrection } from '../../../src/correction/plan/plan-correction.ts';
+import { micrometres } from '../../../src/base/units.ts';
 import type { PlanRequest } from '../../../src/correction/plan/plan-request.ts';
-import { whyNot } from '../../../src/correction/plan/why-not.ts';
 import { type Combination, ladder } from '../../../src/correction/removal/combination.ts';
 import {
   foretell,
@@ -15,13 +12,12 @@ import {
 } from '../../../src/correction/removal/removal-knowledge.ts';
 import { type Step, stepsId } from '../../../src/correction/removal/step.ts';
 import { observationsOf, type SpotTrial } from '../../../src/correction/spot/spot-trial.ts';
-import type { PanelSurvey } from '../../../src/film/survey.ts';
 import { filmModel } from '../../../src/formats/models.ts';
-import { amongSound, fiveAround } from '../../film/car-builder.ts';
 import { inFull } from '../../in-full.ts';
 import { aSmallShop, between } from '../random-shops.ts';
 import { defect, shopWith, untried } from '../shop.ts';
 import { marks, trial } from '../spot-trials.ts';
+import { type PlannedPanel, panelWith, planOfPanel } from './plan-of-panel.ts';
 
 const PROVEN = 'da/foam-medium/medium';
 const gauge = filmModel.measurement;
@@ -53,31 +49,11 @@ const didIt = (rest: Partial<SpotTrial> = {}): SpotTrial =>
 const paintOf = (...trials: readonly SpotTrial[]) =>
   paintKnowledge(observationsOf(trials, gauge, model), 'unknown', model);
 
-const part: PanelSurvey = {
-  ...amongSound(fiveAround('tested', 112)).panel,
-  budget: micrometres(2.9),
-};
-
-function plannedOn(trials: readonly SpotTrial[], rest: Partial<PlanRequest> = {}) {
-  const paint = paintOf(...trials);
-  const request: PlanRequest = {
-    panels: [part],
-    defectsOf: () => [defect('swirl-marks', 3)],
-    aim: 0.85,
-    hazeAllowed: 1,
-    paintOf: () => paint,
-    allowanceAt: (one) => one,
-    model,
-    thinnerClear: micrometres(6),
-    edgeWidth: millimetres(25),
-    ...rest,
-  };
-  const car = planCorrection(request);
-  const plan = at(car.panels, 0);
-  return { plan, why: whyNot(at(request.panels, 0), plan, car, request) };
-}
-const namesOf = ({ plan }: ReturnType<typeof plannedOn>): string => stepsId(plan.steps);
-const told = ({ plan }: ReturnType<typeof plannedOn>): string | undefined =>
+const part = panelWith(2.9);
+const plannedOn = (trials: readonly SpotTrial[], rest: Partial<PlanRequest> = {}): PlannedPanel =>
+  planOfPanel(part, paintOf(...trials), { model, ...rest });
+const namesOf = ({ plan }: PlannedPanel): string => stepsId(plan.steps);
+const told = ({ plan }: PlannedPanel): string | undefined =>
   plan.reasons.find(({ code }) => code === 'tried-first')?.text;
 
 /** Told of the trial that did it without how hazy it was, nothing is known of it but what it takes. */
@@ -158,9 +134,9 @@ describe('a trial does not put its step first', () => {
 describe('a step that was hazy on this very paint', () => {
   const [first, again] = [{ ...didIt({ haze: 2 }), spot: 'S4' }, didIt({ spot: 'S5', haze: 0 })];
   const roomy = { panels: [{ ...part, budget: micrometres(6) }] };
-  const combinations = ({ plan }: ReturnType<typeof plannedOn>): readonly string[] =>
+  const combinations = ({ plan }: PlannedPanel): readonly string[] =>
     plan.steps.map(({ combination }) => combination.id);
-  const refused = ({ why }: ReturnType<typeof plannedOn>): string | undefined =>
+  const refused = ({ why }: PlannedPanel): string | undefined =>
     why.rejected.find(({ steps }) => stepsId(steps) === `${PROVEN}×3`)?.reason.text;
 
   test('does not end a plan that lets no such haze stand, and a step that clears it comes after', () => {

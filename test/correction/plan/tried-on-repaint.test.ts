@@ -1,49 +1,33 @@
 /** Repaint is worked no stronger than it was tried on: what the plan then says, and why not more. */
 import { describe, expect, test } from 'vitest';
 import { at } from '../../../src/base/at.ts';
-import { micrometres, millimetres } from '../../../src/base/units.ts';
-import { planCorrection } from '../../../src/correction/plan/plan-correction.ts';
+import { micrometres } from '../../../src/base/units.ts';
 import { choiceReasons } from '../../../src/correction/plan/plan-remarks.ts';
 import type { PlanRequest } from '../../../src/correction/plan/plan-request.ts';
-import { whyNot } from '../../../src/correction/plan/why-not.ts';
 import { ladderOn } from '../../../src/correction/removal/removal-knowledge.ts';
 import { trialAdvice } from '../../../src/correction/spot/spot-advice.ts';
 import { removedFilm } from '../../../src/correction/spot/spot-trial.ts';
 import type { PanelSurvey } from '../../../src/film/survey.ts';
 import { filmModel } from '../../../src/formats/models.ts';
-import { amongSound, fiveAround } from '../../film/car-builder.ts';
 import { defect, shopWith, untried } from '../shop.ts';
 import { marks, trial } from '../spot-trials.ts';
+import { type PlannedPanel, panelWith, planOfPanel } from './plan-of-panel.ts';
 
 const model = shopWith('da', 'hand');
 const rungs = ladderOn(untried, model);
 const MILD = 'da/foam-soft/fine';
 const rungOf = (id: string): number => rungs.find((one) => one.id === id)?.rung ?? Number.NaN;
 
-const part: PanelSurvey = {
-  ...amongSound(fiveAround('tested', 112)).panel,
-  budget: micrometres(4),
-};
-
-function plannedWith(tried: readonly string[] | undefined, rest: Partial<PlanRequest> = {}) {
-  const paint = tried === undefined ? untried : { ...untried, triedHere: new Set(tried) };
-  const request: PlanRequest = {
-    panels: [part],
-    defectsOf: () => [defect('swirl-marks', 3)],
-    aim: 0.85,
-    hazeAllowed: 1,
-    paintOf: () => paint,
-    allowanceAt: (one) => one,
+const part = panelWith(4);
+const plannedWith = (
+  tried: readonly string[] | undefined,
+  rest: Partial<PlanRequest> = {},
+): PlannedPanel =>
+  planOfPanel(part, tried === undefined ? untried : { ...untried, triedHere: new Set(tried) }, {
     model,
-    thinnerClear: micrometres(6),
-    edgeWidth: millimetres(25),
     ...rest,
-  };
-  const car = planCorrection(request);
-  const plan = at(car.panels, 0);
-  return { plan, why: whyNot(part, plan, car, request) };
-}
-const strongestOf = ({ steps }: ReturnType<typeof plannedWith>['plan']): number =>
+  });
+const strongestOf = ({ steps }: PlannedPanel['plan']): number =>
   Math.max(...steps.map(({ combination }) => rungOf(combination.id)));
 
 describe('repaint on which a mild step was tried', () => {
