@@ -59,6 +59,10 @@ export const diagnosticCatalogue = {
     kind: 'remark',
     meaning: 'An hour costs less than one unit of the currency: prices are in its least unit.',
   },
+  'price-pack-small': {
+    kind: 'remark',
+    meaning: 'A pack of the price list holds so little that a job would take many of them.',
+  },
   'percent-small': {
     kind: 'remark',
     meaning:
@@ -316,6 +320,11 @@ export const diagnosticCatalogue = {
     meaning:
       'A panel was read both times, and the film record that is written keeps nothing of what came off it.',
   },
+  'compare-worked-unread': {
+    kind: 'remark',
+    meaning:
+      'A panel was planned, or worked by what was said, and was not read both before and after: the film record that is written holds it to have lost what the plan foretold of the sets that were worked, with the spread of that, and not what was measured.',
+  },
   'compare-record-left-out': {
     kind: 'remark',
     meaning:
@@ -329,6 +338,11 @@ export const diagnosticCatalogue = {
   'stated-clear-too-thick': {
     kind: 'remark',
     meaning: 'The clear that is stated is as thick as all the film that was read of a panel.',
+  },
+  'stated-layers-apart': {
+    kind: 'remark',
+    meaning:
+      'The clear that is stated, and what is stated to lie under it or what was read, can hardly be of one paint.',
   },
   'date-in-future': {
     kind: 'remark',
@@ -484,7 +498,8 @@ export const diagnosticCatalogue = {
   'defect-unknown': { kind: 'data', meaning: 'A defect in the file is not one the tool knows.' },
   'defect-graded-twice': {
     kind: 'remark',
-    meaning: 'Two rows grade one defect of one panel differently; the worse counts.',
+    meaning:
+      'Two rows grade one defect of one panel differently, and the worse counts; or two rows of a local mark are the same word for word, and count as two.',
   },
   'json-syntax': { kind: 'settings', meaning: 'A JSON file breaks the rules of JSON.' },
   'json-duplicate-key': { kind: 'settings', meaning: 'A JSON object holds the same key twice.' },
@@ -512,6 +527,16 @@ export const diagnosticCatalogue = {
   'stage-order': {
     kind: 'settings',
     meaning: 'The order of a job breaks a rule of the trade, or contradicts the scope of the job.',
+  },
+  'film-record-older': {
+    kind: 'remark',
+    meaning:
+      'The film record that is given by hand lacks visits, or a part of them, that the one the job names holds: the one with all of them counts, for what they took is gone.',
+  },
+  'film-record-contradicts': {
+    kind: 'settings',
+    meaning:
+      'A film record is given by hand, the job names another, and each holds of the visits what the other lacks: neither says all that was taken.',
   },
   'film-record-mismatch': {
     kind: 'settings',

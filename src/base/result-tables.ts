@@ -67,8 +67,8 @@ const tables: readonly { readonly called: string; readonly columns: string }[] =
   {
     called: 'the summary of a batch',
     columns: `job seq command status exit vehicle template kind aims currency currency_digits least_total_minor
-      most_total_minor least_total most_total aim aim_total_minor aim_total least_time_p50_h most_time_p80_h
-      n_exclusions n_warnings error_code error`,
+      most_total_minor least_total most_total aim aim_total_minor aim_total further_aim_costs_less
+      least_time_p50_h most_time_p80_h n_exclusions n_warnings error_code error`,
   },
   {
     called: 'a list of what to buy',

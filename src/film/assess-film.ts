@@ -13,12 +13,14 @@ import type { GatheredPanel } from './gathered-panel.ts';
 import { withoutEdges } from './help/all-repainted.ts';
 import { layerNotes } from './layer-notes.ts';
 import { withAfterTestSpot } from './limits/after-test-spot.ts';
+import { visitNotes } from './limits/left-after-visit.ts';
 import { overrunNotes } from './overrun-note.ts';
 import { placeNotes } from './place-note.ts';
 import { putBackNote } from './put-back-note.ts';
 import type { PanelSurvey, Survey } from './survey.ts';
 import type { SurveyRequest } from './survey-request.ts';
 import { thickBaselineNotes } from './thick-baseline-note.ts';
+import { unreadWorkNotes } from './unread-work-note.ts';
 
 export function assessFilm(request: SurveyRequest): Survey {
   const { panels: gathered, context } = gatherCar(request);
@@ -88,7 +90,12 @@ function withoutSlips(
 
 /** What an earlier visit took beyond what might go, or of one place, is said of the panel, whatever it is. */
 function withOverruns(survey: PanelSurvey): PanelSurvey {
-  const notes = [...overrunNotes(survey), ...placeNotes(survey.facts)];
+  const notes = [
+    ...overrunNotes(survey),
+    ...unreadWorkNotes(survey.facts),
+    ...placeNotes(survey.facts),
+    ...visitNotes(survey),
+  ];
   return notes.length === 0 ? survey : { ...survey, evidence: [...survey.evidence, ...notes] };
 }
 

@@ -224,6 +224,12 @@ export type LeftAfterVisit = {
   readonly mean: Micrometres;
   /** Each of the readings at these points, where the record keeps them. */
   readonly read?: readonly Micrometres[];
+  /** Held to for being fewer than these points alone, as the record keeps no readings. */
+  readonly isByNumber?: boolean;
+  /** Whether it was held back by a word in doubt, which a test spot made since may settle. */
+  readonly isNearLine?: boolean;
+  /** Where the visit stands in its record. */
+  readonly visit?: number;
 };
 
 /** Film that visits on record took, all together. */
@@ -236,6 +242,12 @@ export type RecordedRemoval = {
   readonly overruns?: readonly Overrun[];
   /** Visits at which film came on by as much as paint adds; without a day those that are compared just now. */
   readonly gains?: readonly { readonly date: string | null; readonly by: Micrometres }[];
+  /** Visits that worked it and did not read it after: their part of what is gone is foretold, not measured. */
+  readonly unread?: readonly {
+    readonly date: string;
+    readonly mean: Micrometres;
+    readonly sd: Micrometres;
+  }[];
   /** Places of it that were worked deeper, by so much more. */
   readonly places?: readonly PlaceWorked[];
   /** What might still go after each visit, where it is known. */

@@ -13,6 +13,10 @@
  * Which side is the odd one, the panels of neither tell, if they are enough: where these read as the thicker side does,
  * that is the usual film of the car, and the other may be cut back. Door shuts are masked when a side is painted: where
  * they differ as the faces do, nothing was painted over.
+ *
+ * If a side was painted again, the factory's film is that of the other. A panel of neither that lies nearer to the thick
+ * side than to that is then likelier repaint too: panels vary alike about either film, so the nearer one is the likelier
+ * one. It is held by the same alternative, and no part of the mean.
  */
 
 import { groupBy } from '../base/group-by.ts';
@@ -72,7 +76,9 @@ export function paintedTogether(
   // Of several that a panel is of, the mean of most of them is told.
   const largestLast = found.sort((one, other) => one.count - other.count);
   return new Map(
-    largestLast.flatMap(({ group }) => group.panels.map(({ id }) => [id, group] as const)),
+    largestLast.flatMap(({ group }) =>
+      [...group.panels, ...group.centre].map(({ id }) => [id, group] as const),
+    ),
   );
 }
 
@@ -105,7 +111,21 @@ function together(
   if (shuts !== null && isNearer(shuts)) return [];
   const panels = all.map(({ here }) => here.panel);
   const shutsWanted = shuts === null ? doorsOf(all) : [];
-  return [{ count: members.length, group: { panels, apart: held, shuts, shutsWanted } }];
+  const centre = centreOf(pairs, gathered, judge);
+  return [{ count: members.length, group: { panels, centre, apart: held, shuts, shutsWanted } }];
+}
+
+/** Panels on the centre line, of factory film by themselves, that read rather as the thicker side does. */
+function centreOf(
+  pairs: readonly Pair[],
+  gathered: readonly GatheredPanel[],
+  { wordOf }: SideJudge,
+): readonly Panel[] {
+  const { thick, thin } = levelsOf(pairs);
+  return gathered
+    .filter((one) => one.panel.mirror === null && wordOf(one) === 'factory')
+    .filter((one) => 2 * filmOf(one as GatheredFilm) > thick + thin)
+    .map(({ panel }) => panel);
 }
 
 /** A lone panel is of a group if it reads rather as its pairs do, and enough of these are over the line to go by. */

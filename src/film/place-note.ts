@@ -13,9 +13,6 @@ const placesOf = ({ recorded, paintedDaysAgo }: RecordedFacts): readonly PlaceWo
 export const unreadPlaces = (facts: RecordedFacts): readonly PlaceWorked[] =>
   placesOf(facts).filter(({ taken }) => taken === undefined);
 
-export const readPlaces = (facts: RecordedFacts): readonly PlaceWorked[] =>
-  placesOf(facts).filter(({ taken }) => taken !== undefined);
-
 /** A kind of defect in words, of which a record or a plan has the id. */
 export const defectText = (id: string): string => id.replaceAll('-', ' ');
 
@@ -48,6 +45,13 @@ export const withPoints = <Place extends { readonly panel: string; readonly defe
       .filter(({ panel, defect }) => panel === place.panel && defect === place.defect);
     return { ...place, point: placePoint(place.defect, before.length) };
   });
+
+/** By its defect; with its number where the panel has several of that kind. */
+export const placeName = (
+  { defect, point }: { readonly defect: string; readonly point: string },
+  ofPanel: readonly { readonly defect: string }[],
+): string =>
+  ofPanel.filter((one) => one.defect === defect).length > 1 ? point : defectText(defect);
 
 export const placeNotes = (facts: RecordedFacts): readonly Remark[] =>
   placesOf(facts).map(placeNote);

@@ -112,6 +112,10 @@ const testSpotColumns: readonly CsvColumn[] = [
   column('haze_grade', 'The haze that was left, 0 mirror to 4 heavy.', { range: [0, 4] }),
   column('colour_on_pad', 'Whether the colour of the car came off on the pad.', yesOrNo),
   column('panel_c', 'How warm the panel was.', { range: [-20, 150] }),
+  column(
+    'place',
+    'Where on the panel, in your words: spots of one panel at other places have other ones.',
+  ),
   note,
 ];
 

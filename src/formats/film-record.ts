@@ -3,10 +3,11 @@
  * was measured then. A difference of two means may come out under 0 and is kept as it is: what a panel
  * has lost in all is the sum over the visits, at least 0, and its variance the sum of theirs. A panel that
  * carries two films lost what the zone lost that lost most. What might go before that work stands beside it, so that
- * a loss beyond it is not forgotten; so does film that came on by as much as paint adds; so do places that a plan worked deeper than the panel, and what
+ * a loss beyond it is not forgotten; so does film that came on by as much as paint adds; so does a panel that was worked and not read, by what its plan foretold; so do places that a plan worked deeper than the panel, and what
  * was read there since; so do the test spots of the visit, what they took and whether colour came off.
  */
 import * as z from 'zod';
+import { roundTo } from '../base/rounding.ts';
 import { micrometres } from '../base/units.ts';
 import type { Overrun, PlaceWorked, RecordedRemoval } from '../film/film-model.ts';
 import { withPoints } from '../film/place-note.ts';
@@ -30,8 +31,13 @@ const pointSchema = z.strictObject({
   after_um: readingUm.optional(),
 });
 
+const LEAST_TAKEN = -20;
+const MOST_TAKEN = 100;
+/** Of a figure to one decimal. */
+const HALF_A_DIGIT = 0.05;
+
 const takenShape = {
-  taken_um: z.number().min(-20).max(100),
+  taken_um: z.number().min(LEAST_TAKEN).max(MOST_TAKEN),
   taken_sd_um: z.number().min(0).max(20),
   allowed_um: z.number().min(0).max(100).nullable().optional(),
   over_allowed: z
@@ -40,6 +46,50 @@ const takenShape = {
     .optional(),
   points: z.array(pointSchema).optional(),
 };
+
+type Taken = z.output<z.ZodObject<typeof takenShape>>;
+
+/**
+ * What its points lost on average lies among what each of them lost: a figure in another unit or with another sign does
+ * not. Two of its own SDs let rounding by hand pass; film that came on is no removal, and 0 says that.
+ */
+function takenAtItsPoints(
+  { taken_um, taken_sd_um, points = [], gained_um = 0 }: Taken & { gained_um?: number | undefined },
+  context: z.RefinementCtx,
+): void {
+  const lost = points.flatMap(({ before_um, after_um }) =>
+    before_um === undefined || after_um === undefined
+      ? []
+      : [Math.min(MOST_TAKEN, Math.max(LEAST_TAKEN, before_um - after_um))],
+  );
+  if (lost.length === 0 || gained_um > 0) return;
+  const [least, most] = [Math.min(...lost), Math.max(...lost)];
+  const slack = 2 * taken_sd_um + HALF_A_DIGIT;
+  const fits = (um: number): boolean => um >= least - slack && um <= most + slack;
+  const isGain = most < 0 && taken_um === 0;
+  if (isGain || fits(taken_um)) return;
+  const said = (value: number): string => `${roundTo(value, 3)}`;
+  const all = least === most ? said(least) : `${said(least)} to ${said(most)}`;
+  context.addIssue({
+    code: 'custom',
+    path: ['taken_um'],
+    message: `is ${taken_um}, and its own points lost ${all} µm (before_um less after_um)`,
+    params: { hint: meantFor(taken_um, fits) },
+  });
+}
+
+/** What was perhaps meant by a figure that its points contradict. */
+function meantFor(taken: number, fits: (um: number) => boolean): string {
+  const slips = [
+    { um: -taken, text: 'film that came off counts above 0' },
+    { um: taken * 1000, text: 'that looks like mm' },
+    { um: taken * 25.4, text: 'that looks like mil' },
+  ];
+  const meant = slips.find(({ um }) => fits(um));
+  return meant === undefined
+    ? 'correct the figure or the points, in µm; leave the points out where they are of other work'
+    : `${meant.text}: in µm it is ${roundTo(meant.um, 3)}`;
+}
 
 const leftShape = { left_um: z.number().min(0).max(100).optional() };
 
@@ -55,6 +105,7 @@ const spotSchema = z.strictObject({
   cleared_pct: between(0, 100).nullable().optional(),
   haze_grade: between(0, 4).nullable().optional(),
   colour_on_pad: z.boolean().nullable().optional(),
+  place: text.optional(),
   taken_um: between(0, 100),
   taken_sd_um: between(0, 20),
 });
@@ -72,20 +123,26 @@ const placeSchema = z.strictObject({
 const visitSchema = z.strictObject({
   date,
   panels: z.array(
-    z.strictObject({
-      panel: identifier,
-      ...takenShape,
-      gained_um: z.number().min(0).max(2000).optional(),
-      ...leftShape,
-      left_points: wholeBetween(1, 1000).optional(),
-      left_mean_um: readingUm.optional(),
-      left_read_um: z.array(readingUm).optional(),
-      zones: z
-        .array(
-          z.strictObject({ zone: z.enum(['thinner', 'thicker']), ...takenShape, ...leftShape }),
-        )
-        .optional(),
-    }),
+    z
+      .strictObject({
+        panel: identifier,
+        ...takenShape,
+        not_read: z.boolean().optional(),
+        gained_um: z.number().min(0).max(2000).optional(),
+        ...leftShape,
+        left_by: z.literal('near-line').optional(),
+        left_points: wholeBetween(1, 1000).optional(),
+        left_mean_um: readingUm.optional(),
+        left_read_um: z.array(readingUm).optional(),
+        zones: z
+          .array(
+            z
+              .strictObject({ zone: z.enum(['thinner', 'thicker']), ...takenShape, ...leftShape })
+              .superRefine(takenAtItsPoints),
+          )
+          .optional(),
+      })
+      .superRefine(takenAtItsPoints),
   ),
   places: z.array(placeSchema).optional(),
   spots: z.array(spotSchema).optional(),
@@ -142,9 +199,10 @@ export const filmRecordOf = (file: KnownVisits): FilmRecord => ({
       panel: panel.panel,
       taken: {
         ...mostTaken(panel),
-        ...overrunOf(visit.date, panel),
+        ...overrunOf(visit, panel),
         ...gainOf(visit.date, panel),
-        ...leftOf(visit.date, panel),
+        ...unreadOf(visit.date, panel),
+        ...leftOf({ date: visit.date, visit: i }, panel),
       },
       path: ['visits', i, 'panels', j],
     })),
@@ -206,11 +264,19 @@ const gainOf = (
     ? {}
     : { gains: [{ date, by: micrometres(gained_um) }] };
 
+/** Worked, and held to have lost what its plan foretold. */
+const unreadOf = (
+  date: string | null,
+  panel: FilmRecordVisit['panels'][number],
+): Pick<RecordedRemoval, 'unread'> =>
+  date === null || panel.not_read !== true ? {} : { unread: [{ date, ...mostTaken(panel) }] };
+
 /** Of readings that nobody knows again it says nothing. */
 const leftOf = (
-  date: string | null,
+  at: { readonly date: string | null; readonly visit: number },
   {
     left_um,
+    left_by,
     left_points,
     left_mean_um,
     left_read_um = [],
@@ -222,7 +288,7 @@ const leftOf = (
     : {
         left: [
           {
-            date,
+            ...at,
             most: micrometres(left_um),
             zones: Object.fromEntries(
               zones.flatMap(({ zone, left_um: left }) =>
@@ -230,15 +296,28 @@ const leftOf = (
               ),
             ),
             points: left_points,
+            isNearLine: left_by === 'near-line',
             mean: micrometres(left_mean_um),
             read: left_read_um.map(micrometres),
           },
         ],
       };
 
+const asTaken = ({ taken_um, taken_sd_um }: Pick<WrittenPlace, 'taken_um' | 'taken_sd_um'>) => ({
+  mean: micrometres(taken_um ?? 0),
+  sd: micrometres(taken_sd_um ?? 0),
+});
+
+/** Where the panel lost no more than might go, a place of it did. */
+const deepestOf = (over: Taken, places: readonly WrittenPlace[]) =>
+  places.reduce((most, { taken_um = 0, taken_sd_um }) => {
+    const there = asTaken({ taken_um: over.taken_um + taken_um, taken_sd_um });
+    return there.mean > most.mean ? there : most;
+  }, asTaken(over));
+
 /** Of a panel in zones, what is told of the first that surely lost more than might go from it, else perhaps. */
 function overrunOf(
-  date: string | null,
+  { date, places = [] }: Pick<KnownVisit, 'date' | 'places'>,
   { zones = [], ...panel }: FilmRecordVisit['panels'][number],
 ): { readonly overruns?: readonly Overrun[] } {
   const parts = [panel, ...zones];
@@ -247,13 +326,14 @@ function overrunOf(
     parts.find(({ over_allowed }) => over_allowed === 'perhaps');
   if (over === undefined || date === null) return {};
   const allowed = asQuantity(micrometres, over.allowed_um ?? undefined) ?? null;
-  const { taken_um, taken_sd_um } = over;
+  const here = places.filter((place) => place.panel === panel.panel);
+  const { mean, sd } = over.taken_um > (allowed ?? 0) ? asTaken(over) : deepestOf(over, here);
   return {
     overruns: [
       {
         date,
-        mean: micrometres(taken_um),
-        sd: micrometres(taken_sd_um),
+        mean,
+        sd,
         allowed,
         surely: over.over_allowed === true,
       },

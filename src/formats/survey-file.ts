@@ -29,6 +29,15 @@ const surveyFileSchema = z.object({
       zones: z.array(part.extend({ points: z.array(z.string()) })),
     }),
   ),
+  to_read: z
+    .array(
+      z.object({
+        panel: z.string(),
+        point: z.string().nullable(),
+        place: z.enum(['face', 'shut']),
+      }),
+    )
+    .default([]),
 });
 
 /** Advice that asks for readings. */
@@ -51,15 +60,23 @@ export type SurveyedPanel = {
   readonly zones: readonly (readonly string[])[];
 };
 
+/** A place that is to be read besides: a door shut, of which the point has no name yet, or one worked deeper before. */
+export type PlaceToRead = {
+  readonly panel: string;
+  readonly point: string | null;
+  readonly place: 'face' | 'shut';
+};
+
 export type SurveyFile = {
   readonly vehicle: string | null;
   readonly template: string;
   readonly panels: readonly SurveyedPanel[];
+  readonly toRead: readonly PlaceToRead[];
 };
 
 export const readSurveyFile = settingsReader(
   surveyFileSchema,
-  ({ vehicle, template, panels }): SurveyFile => ({
+  ({ vehicle, template, panels, to_read }): SurveyFile => ({
     vehicle,
     template,
     panels: panels.map(
@@ -75,5 +92,6 @@ export const readSurveyFile = settingsReader(
         zones: zones.map(({ points }) => points),
       }),
     ),
+    toRead: to_read,
   }),
 );

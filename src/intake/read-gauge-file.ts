@@ -64,6 +64,7 @@ import { delimiters } from './rows/dialect.ts';
 import type { Row } from './rows/tokens.ts';
 import { checkClaim } from './statistics/statistics-check.ts';
 import { shellWord } from './tables/nearest-header.ts';
+import { type Collected, type PlainTable, plainTable } from './tables/plain-table.ts';
 import { type SettledTables, settleTables } from './tables/settle-tables.ts';
 import { type ExcludedCell, type Metadatum, placeOf } from './tables/table.ts';
 
@@ -86,11 +87,13 @@ export function readGaugeFile(file: GaugeFileText, options: IntakeOptions): Outc
   if (file.piece !== undefined) return readPiece(file.piece, options);
   const decoded = decode(file, { encoding: options.encoding, limits: options.limits });
   if (decoded.value === undefined) return refused(...decoded.diagnostics);
-  const own = tellOwnResult(decoded.value.source);
+  const { source } = decoded.value;
+  const plain = file.leftOut === undefined ? plainTable(source, options) : undefined;
+  const own = plain === undefined ? tellOwnResult(source) : undefined;
   if (own !== undefined) return refused(own);
   const text = { ...decoded.value, leftOut: file.leftOut };
-  const read = readGaugeText(text, options, decoded.diagnostics);
-  const json = read.value === undefined ? tellJson(text.source) : undefined;
+  const read = readGaugeText(text, options, { noticed: decoded.diagnostics, plain });
+  const json = read.value === undefined ? tellJson(source) : undefined;
   return json === undefined ? read : refused(json);
 }
 
@@ -107,7 +110,7 @@ function readPiece(piece: GaugePiece, options: IntakeOptions): Outcome<GaugeRead
     decimal: decided.decimal === ',' ? ',' : '.',
     ...(delimiter === undefined ? {} : { delimiter }),
   };
-  const read = readGaugeText(piece, known, [], true);
+  const read = readGaugeText(piece, known, { isLater: true });
   if (read.value === undefined) return read;
   const [own, before] = [read.value.decisions, decided].map((one) => operatorLines(one.metadata));
   const several = severalInPieces(own ?? [], before ?? [], piece.source);
@@ -119,52 +122,34 @@ function readPiece(piece: GaugePiece, options: IntakeOptions): Outcome<GaugeRead
       );
 }
 
+type GaugeText = Decoded & Pick<GaugePiece, 'earlier'> & Pick<GaugeFileText, 'leftOut'>;
+
+type AboutText = {
+  /** What was noticed of the bytes. */
+  readonly noticed?: readonly Diagnostic[];
+  /** Whether it is a later piece of a long file. */
+  readonly isLater?: boolean;
+  /** What it is, where it is a plain table. */
+  readonly plain?: SettledText | undefined;
+};
+
 /** The same of a text: a whole file, or a piece of a long one under the head of its table. */
 function readGaugeText(
-  {
-    source,
-    encoding,
-    evidence,
-    earlier,
-    leftOut,
-  }: Decoded & Pick<GaugePiece, 'earlier'> & Pick<GaugeFileText, 'leftOut'>,
+  text: GaugeText,
   asked: IntakeOptions,
-  noticed: readonly Diagnostic[] = [],
-  isLater = false,
+  { noticed = [], isLater = false, plain }: AboutText = {},
 ): Outcome<GaugeReadings> {
+  const { source, encoding, evidence, earlier } = text;
   const canonical = isCanonicalCsv(source);
   const options = canonical ? canonicalOptions(asked) : asked;
-  const split = findTable(source, options);
-  if (split.value === undefined) return refused(...noticed, ...split.diagnostics);
   const findings = createFindings(source.name);
-  findings.addAll([...noticed, ...split.diagnostics]);
-  const written = canonical ? restoredRows(split.value.rows) : split.value.rows;
-  const rows = leftOut === undefined ? written : written.filter(({ line }) => !leftOut.has(line));
-  const divided = divideIntoParts(rows, split.value.start, { ...split.value, findings });
-  const whole = canonical ? withNamelessTables(divided) : divided;
-  const cut = withoutCutReading(whole.tables, findings);
-  const parts = { ...whole, tables: cut.tables };
-  if (parts.tables.length === 0) {
-    findings.addAll(findings.hasErrors() ? [] : [noReadings(split.value)]);
-    return refused(...findings.list());
-  }
-  tellHiddenRows(parts.tables, findings, canonical);
-  doubtUnitComments(parts.tables, parts.units, findings);
-  tellRepeatedRows(parts.tables, findings);
-  doubtBlocksAnew(parts.tables, findings);
-  const settled = settleTables(parts, options, findings);
-  const outside = linesOutside(parts.tables).filter(
-    ({ text }) => settled?.declaring.has(text) !== true,
-  );
-  tellLinesAgainst(outside, parts.tables, findings);
-  doubtLinesLikeRows(outside, split.value.context.isPanel, findings);
-  if (settled === undefined) return refused(...findings.list());
-  // A line that something is wrong with is told as that.
-  if (!isLater && !findings.hasErrors()) {
-    tellTitles(parts, split.value.start.header, { ...split.value, findings });
-  }
+  findings.addAll(noticed);
+  const whole = plain ?? settleText(text, options, findings, { canonical, isLater });
+  if (whole === undefined) return refused(...findings.list());
+  const { split, parts, settled } = whole;
   const people = operatorLines(parts.metadata);
-  const collected = collect(settled, people, { options, findings, split: split.value });
+  const collected = whole.collected ?? collect(settled, people, { options, findings, split });
+  doubtUnits(settled.tables, collected.readings, options, findings);
   if (findings.hasErrors()) return refused(...findings.list());
   // What stands among the readings of a long file, its first piece shows.
   if (!isLater) {
@@ -178,43 +163,93 @@ function readGaugeText(
     }
   }
   if (findings.hasErrors()) return refused(...findings.list());
-  for (const { table, rules } of settled.tables) {
-    tellNotesAgainstRows(table, rules.unit, split.value.context.isPanel, findings);
-    tellPlacePoints(table, findings);
-  }
-  const { doubtfulUnder } = options.plausible;
-  tellThinReadings(collected.readings, doubtfulUnder, split.value.source, findings);
-  tellFarReadings(collected.readings, doubtfulUnder, split.value.source, findings);
-  tellPointsApart(collected.readings, options.plausible, split.value.source, findings);
+  tellOfReadings(whole, collected, options, findings);
   if (!isLater) tellSayingsLikeRows(parts.metadata, settled.tables, collected.readings, findings);
   tellUnknownStates(
     settled.tables.map(({ table }) => table),
     findings,
   );
-  const known = { source: split.value.source, metadata: parts.metadata };
+  const known = { source: split.source, metadata: parts.metadata };
   doubtVisits(settled, collected, { ...known, plausible: options.plausible }, findings);
   if (earlier === undefined)
     tellCounts(
       parts.metadata,
       { ...collected, excluded: [...settled.excluded, ...collected.excluded] },
-      split.value.source,
+      split.source,
       findings,
     );
   for (const claim of settled.claims) checkClaim(claim, findings, earlier);
   if (findings.hasErrors()) return refused(...findings.list());
-  const told = decisionsOf({ encoding, evidence }, split.value, parts, settled);
+  const told = decisionsOf({ encoding, evidence }, split, parts, settled);
   const decisions = canonical ? { ...told, evidence: ownEvidence(told.evidence, asked) } : told;
-  const excluded = [...cut.excluded, ...settled.excluded, ...collected.excluded].sort(
+  const excluded = [...(whole.cut ?? []), ...settled.excluded, ...collected.excluded].sort(
     (a, b) => a.line - b.line,
   );
   const { readings, panelsSeen } = collected;
   return found({ readings, excluded, decisions, panelsSeen }, findings.list());
 }
 
-type Collected = Pick<GaugeReadings, 'readings' | 'excluded' | 'panelsSeen'> & {
-  /** The readings of each table. */
-  readonly byTable: readonly (readonly Reading[])[];
+/** A text in its tables, with all that is decided about their numbers. */
+type SettledText = Pick<PlainTable, 'split' | 'parts' | 'settled'> & {
+  /** Its readings, where they are known already. */
+  readonly collected?: Collected;
+  /** Cells that the end of the file cut off. */
+  readonly cut?: readonly ExcludedCell[];
 };
+
+/** Undefined where the text is refused: the findings say why. */
+function settleText(
+  { source, leftOut }: GaugeText,
+  options: IntakeOptions,
+  findings: Findings,
+  { canonical, isLater }: { readonly canonical: boolean; readonly isLater: boolean },
+): SettledText | undefined {
+  const found = findTable(source, options);
+  findings.addAll(found.diagnostics);
+  const { value: split } = found;
+  if (split === undefined) return undefined;
+  const written = canonical ? restoredRows(split.rows) : split.rows;
+  const rows = leftOut === undefined ? written : written.filter(({ line }) => !leftOut.has(line));
+  const divided = divideIntoParts(rows, split.start, { ...split, findings });
+  const whole = canonical ? withNamelessTables(divided) : divided;
+  const cut = withoutCutReading(whole.tables, findings);
+  const parts = { ...whole, tables: cut.tables };
+  if (parts.tables.length === 0) {
+    findings.addAll(findings.hasErrors() ? [] : [noReadings(split)]);
+    return undefined;
+  }
+  tellHiddenRows(parts.tables, findings, canonical);
+  doubtUnitComments(parts.tables, parts.units, findings);
+  tellRepeatedRows(parts.tables, findings);
+  doubtBlocksAnew(parts.tables, findings);
+  const settled = settleTables(parts, options, findings);
+  const outside = linesOutside(parts.tables).filter(
+    ({ text }) => settled?.declaring.has(text) !== true,
+  );
+  tellLinesAgainst(outside, parts.tables, findings);
+  doubtLinesLikeRows(outside, split.context.isPanel, findings);
+  if (settled === undefined) return undefined;
+  // A line that something is wrong with is told as that.
+  if (!isLater && !findings.hasErrors()) {
+    tellTitles(parts, split.start.header, { ...split, findings });
+  }
+  return { split, parts, settled, cut: cut.excluded };
+}
+
+function tellOfReadings(
+  { split: { source, context }, settled: { tables } }: SettledText,
+  { readings }: Collected,
+  { plausible }: IntakeOptions,
+  findings: Findings,
+): void {
+  for (const { table, rules } of tables) {
+    tellNotesAgainstRows(table, rules.unit, context.isPanel, findings);
+    tellPlacePoints(table, findings);
+  }
+  tellThinReadings(readings, plausible.doubtfulUnder, source, findings);
+  tellFarReadings(readings, plausible.doubtfulUnder, source, findings);
+  tellPointsApart(readings, plausible, source, findings);
+}
 
 type Known = {
   readonly options: IntakeOptions;
@@ -251,16 +286,16 @@ function collect(
       ? [readings]
       : starts.map((start, k) => readings.slice(start, starts[k + 1]));
   if (readings.length === 0 && !findings.hasErrors()) findings.addAll([noReadings(split)]);
-  doubtUnits(tables, readings, options, findings);
   return { readings, byTable, excluded, panelsSeen: panels.seen };
 }
 
 function doubtUnits(
-  [first]: SettledTables['tables'],
+  tables: SettledTables['tables'],
   readings: readonly Reading[],
   { plausible, unit, ownUnitTold }: IntakeOptions,
   findings: Findings,
 ): void {
+  const first = tables.find(({ table }) => (table.header ?? table.rows[0]) !== undefined);
   const row = first?.table.header ?? first?.table.rows[0];
   if (first === undefined || row === undefined) return;
   const at = () => placeOf(first.table, row, first.table.layout.readings[0]?.column ?? 0);

@@ -1,6 +1,6 @@
 /**
  * Records of test spots: `spot,panel,machine,pad,product,sets,mark,before_um,after_um,defect,cleared_pct,
- * haze_grade,colour_on_pad,panel_c,note` → rows, one for each marked point.
+ * haze_grade,colour_on_pad,panel_c,place,note` → rows, one for each marked point.
  *
  * Names of things stay as written: what a shop has is not a question of the file. A trial judged by eye
  * alone has empty film columns, or none. Sets are never guessed: a rate is what went by set.
@@ -32,6 +32,7 @@ const spotVocabulary = {
   haze: 'haze grade',
   colour: 'colour on pad|color on pad|pad colour',
   temperature: 'panel c|panel temperature|panel temp',
+  place: 'spot place|place on panel',
   note: 'notes|comment|comments|remark|remarks',
 } as const satisfies Vocabulary<string>;
 type SpotRole = keyof typeof spotVocabulary;
@@ -56,6 +57,8 @@ export type SpotRow = {
   readonly haze: number | null;
   readonly colourOnPad: boolean | null;
   readonly temperature: DegreesCelsius | null;
+  /** Where on the panel; empty where it is not said. */
+  readonly place: string;
   readonly note: string;
   /** A cell of the row as it is written, without blanks around it. */
   readonly textOf: (role: SpotRole) => string;
@@ -75,7 +78,7 @@ export function readSpotsFile(
     vocabulary: spotVocabulary,
     needed: [...NAMES, 'sets'],
     columns:
-      'spot,panel,machine,pad,product,sets,mark,before_um,after_um,defect,cleared_pct,haze_grade,colour_on_pad,panel_c,note',
+      'spot,panel,machine,pad,product,sets,mark,before_um,after_um,defect,cleared_pct,haze_grade,colour_on_pad,panel_c,place,note',
   });
   if (table === undefined) return refused(...diagnostics);
   const units = { before: table.unitOf('before'), after: table.unitOf('after') };
@@ -130,6 +133,7 @@ function readRow(cells: Cells, units: Units, largest: Micrometres): SpotRow {
     haze: readNumber(cells, 'haze', hazeGrades),
     colourOnPad: readFlag(cells),
     temperature: temperature === null ? null : degreesCelsius(temperature),
+    place: meansNoReading(cells.text('place')) ? '' : cells.text('place'),
     note: cells.text('note'),
     textOf: cells.text,
     placeOf: cells.placeOf,

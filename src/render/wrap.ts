@@ -1,7 +1,7 @@
 import { displayWidth } from './printable.ts';
 
-/** Where a line may end: not between a number and its degrees, nor at a no-break space. */
-const BREAK = / (?!°C)/;
+/** Where a line may end: not between a number and its degrees or its ±, nor after ±, nor at a no-break space. */
+const BREAK = /(?<!±) (?!°C|(?<=\d )± )/;
 
 /** Words filled into lines; the second and later lines are indented. */
 export function wrap(text: string, width: number, indent: string): readonly string[] {

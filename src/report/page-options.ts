@@ -9,3 +9,9 @@ export type PageOptions = {
   /** Whether it may be read far from the terminal, where `-v` says nothing. */
   readonly onPaper?: boolean;
 };
+
+/** `(-v: which)` behind what there is more of; nothing on paper. */
+export const byVerbose = (
+  more: string,
+  { onPaper = false }: Pick<PageOptions, 'onPaper'>,
+): string => (onPaper ? '' : ` (-v${more})`);

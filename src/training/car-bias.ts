@@ -17,7 +17,7 @@ import { ENOUGH_FOR_ALGORITHM_A } from '../base/stats/robust-summary.ts';
 import { mean, median, sampleStandardDeviation } from '../base/stats/summary.ts';
 import { expandedUncertainty, standardUncertainty, uncertain } from '../base/uncertainty.ts';
 import { type Micrometres, micrometres } from '../base/units.ts';
-import { calibrationIn, type PanelScore, type SigmaPt } from './panel-score.ts';
+import { calibrationIn, type Gauges, type PanelScore, type SigmaPt } from './panel-score.ts';
 import type { Reference } from './reference.ts';
 import { type ScoreVerdict, scoreVerdict, zScore } from './scores.ts';
 import type { TrainingModel } from './training-model.ts';
@@ -40,12 +40,13 @@ export const isLikeBias = (difference: number, { mean: of }: Pick<CarBias, 'mean
 type Against = {
   readonly sigmaPt: SigmaPt;
   readonly calibration: number;
+  readonly gauges: Pick<Gauges, 'same'>;
   readonly reference: Pick<Reference, 'kind' | 'surveys'>;
 };
 
 export function carBias(
   scores: readonly PanelScore[],
-  { sigmaPt, calibration, reference }: Against,
+  { sigmaPt, calibration, gauges, reference }: Against,
   model: TrainingModel['scores'],
 ): CarBias | null {
   if (scores.length < model.carPanels) return null;
@@ -56,7 +57,7 @@ export function carBias(
   });
   const half = expandedUncertainty(bias);
   const own = standardUncertainty(bias);
-  const ofGauges = calibrationIn(middle, calibration, own);
+  const ofGauges = calibrationIn(middle, calibration, own, gauges);
   const z = zScore(middle, sigmaPt.value, Math.hypot(own, ofGauges));
   return {
     mean: bias.value,

@@ -2,11 +2,15 @@
  * Panels whose points a trainee numbered in another order, the same on all of them: row by row, say, or from another mark on.
  *
  * Of the n! orders of n marks it is the one in which most pairs of marks lie as the reference has them: Kendall’s S over all
- * panels with these marks. Values that follow no film come as near in some order with a chance of at most n! times that in
- * one (Bonferroni): an order is told where that is under the false alarm, so that values made up are not taken for it.
+ * panels with these marks. It is sought from the order that the readings suggest, the one of the best matching of ranks
+ * (src/base/best-matching.ts), by changing two of its marks as long as S grows. Values that follow no film come as near in
+ * some order with a chance of at most n! times that in one (Bonferroni): an order is told where that is under the false
+ * alarm, so that values made up are not taken for it.
  */
 import { at } from '../base/at.ts';
+import { bestMatching } from '../base/best-matching.ts';
 import { groupBy } from '../base/group-by.ts';
+import { logGamma } from '../base/stats/gamma.ts';
 import { kendallVariance } from '../base/stats/kendall.ts';
 import { normalCdf } from '../base/stats/normal.ts';
 import { sum } from '../base/sum.ts';
@@ -23,9 +27,6 @@ export type CommonOrder = {
 
 type Compared = { readonly trainee: GradedSurvey; readonly reference: Reference };
 
-/** Two marks have no order but that from the other end; over five the orders are too many to try them all. */
-const MARKS = { least: 3, most: 5 };
-
 /** On the panels of these ids, for each set of marks that they have. */
 export function commonOrders(
   { trainee, reference }: Compared,
@@ -38,7 +39,8 @@ export function commonOrders(
     const pairs = sharedMarks(one, theirs, { trainee }).toSorted((a, b) =>
       byPointName(a.own.point, b.own.point),
     );
-    return pairs.length < MARKS.least || pairs.length > MARKS.most ? [] : [{ read: one, pairs }];
+    // Two have no other order but that from the other end.
+    return pairs.length < 3 ? [] : [{ read: one, pairs }];
   });
   const alike = groupBy(read, ({ pairs }) => JSON.stringify(namesOf(pairs)));
   return [...alike.values()].flatMap((some) => orderOf(some, falseAlarm));
@@ -51,22 +53,58 @@ const namesOf = (pairs: readonly MarkPair[]): readonly string[] =>
 
 function orderOf(panels: readonly Marked[], falseAlarm: number): readonly CommonOrder[] {
   const names = namesOf(at(panels, 0).pairs);
-  const orders = ordersOf(names.map((_, i) => i));
-  const judged = orders.map((order) => ({
-    order,
-    s: sum(panels.map(({ pairs }) => alikeIn(pairs, order))),
-  }));
-  const best = judged.reduce((one, other) => (other.s > one.s ? other : one));
+  const { order, s } = likeliestOrder(panels);
   const spread = Math.sqrt(panels.length * kendallVariance(names.length));
-  if (orders.length * normalCdf(-best.s / spread) >= falseAlarm) return [];
-  if (best.order.every((mark, i) => mark === i)) return [];
+  const ofAnOrder = Math.log(normalCdf(-s / spread));
+  if (ofAnOrder + logGamma(names.length + 1) >= Math.log(falseAlarm)) return [];
+  if (order.every((mark, i) => mark === i)) return [];
   return [
     {
       panels: panels.map(({ read }) => read),
-      markOf: new Map(names.map((name, i) => [name, at(names, at(best.order, i))])),
+      markOf: new Map(names.map((name, i) => [name, at(names, at(order, i))])),
     },
   ];
 }
+
+type Order = { readonly order: readonly number[]; readonly s: number };
+
+function likeliestOrder(panels: readonly Marked[]): Order {
+  const judged = (order: readonly number[]): Order => ({
+    order,
+    s: sum(panels.map(({ pairs }) => alikeIn(pairs, order))),
+  });
+  let best = judged(bestMatching(worthOfPlaces(panels)));
+  for (;;) {
+    const next = withTwoChanged(best.order)
+      .map(judged)
+      .reduce((one, other) => (other.s > one.s ? other : one), best);
+    if (next === best) return best;
+    best = next;
+  }
+}
+
+/** By point and mark: how well ranks of the point, from panel to panel, go with those of the mark. */
+function worthOfPlaces(panels: readonly Marked[]): readonly (readonly number[])[] {
+  const ranked = panels.map(({ pairs }) => ({
+    own: ranksOf(pairs.map(({ own }) => own.thickness)),
+    theirs: ranksOf(pairs.map(({ theirs }) => theirs.thickness)),
+  }));
+  const places = at(panels, 0).pairs.map((_, i) => i);
+  return places.map((point) =>
+    places.map((mark) => sum(ranked.map(({ own, theirs }) => at(own, point) * at(theirs, mark)))),
+  );
+}
+
+/** About the middle one: values over it less those under it. */
+const ranksOf = (values: readonly number[]): readonly number[] =>
+  values.map((value) => sum(values.map((other) => Math.sign(value - other))));
+
+const withTwoChanged = (order: readonly number[]): readonly (readonly number[])[] =>
+  order.flatMap((one, i) =>
+    order
+      .slice(i + 1)
+      .map((other) => order.map((mark) => (mark === one ? other : mark === other ? one : mark))),
+  );
 
 /** Pairs of marks that lie as the reference has them, less those the other way round; `order` holds the mark of each point. */
 function alikeIn(pairs: readonly MarkPair[], order: readonly number[]): number {
@@ -82,10 +120,3 @@ function alikeIn(pairs: readonly MarkPair[], order: readonly number[]): number {
     ),
   );
 }
-
-const ordersOf = (marks: readonly number[]): readonly (readonly number[])[] =>
-  marks.length === 0
-    ? [[]]
-    : marks.flatMap((first) =>
-        ordersOf(marks.filter((mark) => mark !== first)).map((rest) => [first, ...rest]),
-      );

@@ -149,15 +149,20 @@ function panelReason(score: PanelScore, trainee: GradedSurvey, limits: ScoreLimi
   const { panel, reference, kind, z, verdict } = score;
   const doubtful = verdict === 'questionable';
   const name = `${kind === 'z' ? 'z' : 'z′'} ${scoreText(z, limits)}`;
-  const what = doubtful
+  const again = doubtful
     ? 'read it again'
     : 'read it again on clean, dry paint, the probe square and flat, away from edges';
+  const what = mayBeGauge(score) ? `${again}, and check the gauge on a shim about as thick` : again;
   return reason(
     doubtful ? 'panel-doubtful' : 'panel-off',
     says`${panel.name}: ${besideReference(score)} (${name}): ${what}`,
     { panels: [panel.id], at: farthestReading(panel, reference.mean, trainee) },
   );
 }
+
+/** By half of the difference or more. */
+const mayBeGauge = ({ difference, calibration }: PanelScore): boolean =>
+  4 * calibration >= Math.abs(difference);
 
 /** By the means where these are what is scored. */
 function besideReference(score: PanelScore): Sentence {

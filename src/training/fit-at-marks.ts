@@ -50,11 +50,23 @@ export const scoresAtMarks = (pairs: readonly MarkPair[], scoring: Scoring): rea
     zScore(
       own.thickness - theirs.thickness,
       scoring.sigmaPt.value,
-      Math.hypot(
-        scoring.trainee.repeatability / Math.sqrt(own.repeats.length),
-        scoring.reference.repeatability / Math.sqrt(theirs.repeats.length),
-      ),
+      uncertaintyAt({ own, theirs }, scoring),
     ),
+  );
+
+const uncertaintyAt = ({ own, theirs }: MarkPair, { trainee, reference }: Scoring): number =>
+  Math.hypot(
+    trainee.repeatability / Math.sqrt(own.repeats.length),
+    reference.repeatability / Math.sqrt(theirs.repeats.length),
+  );
+
+/** z² of a mark, on average, of hands that differ by their repeats alone. */
+export const repeatsAtMarks = (pairs: readonly MarkPair[], scoring: Scoring): number =>
+  mean(
+    pairs.map((pair) => {
+      const uncertainty = uncertaintyAt(pair, scoring);
+      return zScore(uncertainty, scoring.sigmaPt.value, uncertainty) ** 2;
+    }),
   );
 
 /**

@@ -1,6 +1,7 @@
 /** One survey against the reference: scores, blunders, what was found, the mark and the verdict. */
 
 import { type Agreement, limitsOfAgreement } from '../base/stats/limits-of-agreement.ts';
+import { median } from '../base/stats/summary.ts';
 import type { Panel } from '../film/template/template.ts';
 import { alikeRepeats } from './alike-repeats.ts';
 import { type CarBias, carBias } from './car-bias.ts';
@@ -95,7 +96,11 @@ export function gradeTrainee(request: GradeRequest): Grade {
     ...madeUp.proved,
   ]);
   const sound = soundScores(scores, explained);
-  const bias = carBias(sound, { ...request, calibration: calibrationOf(request) }, model.scores);
+  const bias = carBias(
+    sound,
+    { ...request, calibration: calibrationOf(request, sound) },
+    model.scores,
+  );
   const pattern = patternOf({ ...request, trainee: turned.turnedBack }, explained, keyed.points);
   return {
     ...judged,
@@ -219,12 +224,16 @@ function soundScores(
   return 2 * sound.length < scores.length ? [] : sound;
 }
 
-/** Of both gauges, where they are not one: the largest over the panels. */
-function calibrationOf({ trainee, reference, gauges }: Scoring): number {
+/** Of both gauges: the largest over the panels where they are not one, and the middle one where nobody named any. */
+function calibrationOf(
+  { trainee, reference, gauges, model }: GradeRequest,
+  scores: readonly PanelScore[],
+): number {
+  if (gauges.same) return scores.length === 0 ? 0 : median(scores.map((one) => one.calibration));
   return readPanels(trainee).reduce((most, read) => {
     const theirs = reference.panels.get(read.panel.id);
     return theirs === undefined
       ? most
-      : Math.max(most, Math.hypot(...calibrationsOf(read, theirs, gauges)));
+      : Math.max(most, Math.hypot(...calibrationsOf(read, theirs, gauges, model.scores)));
   }, 0);
 }

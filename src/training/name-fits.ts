@@ -17,6 +17,7 @@ import {
   fitOf,
   type MarkPair,
   misfitInAnyOrder,
+  repeatsAtMarks,
   scoresAtMarks,
   sharedMarks,
 } from './fit-at-marks.ts';
@@ -44,6 +45,11 @@ export type NameFit = {
   readonly atMarks: boolean;
   /** −2·ln of the likelihood under the other name, over the marks that it is of: about 1 where it is the right one. */
   readonly scatter: number;
+  /** The same of all `count` scores together. */
+  readonly misfit: number;
+  readonly count: number;
+  /** What repeats alone make of `scatter`. */
+  readonly ofRepeats: number;
 };
 
 /** In the order of the trainee’s file; panels with a reading keyed wrongly are none, their means are of no panel. */
@@ -101,12 +107,18 @@ function nameFit(
       atMarks ? scoresAtMarks(some, request) : [scoreOfMeans(read, panel, request, least)],
       panelShare,
     );
-  const { misfit, largest, scatter } = fit(other, pairs);
+  const otherwise = fit(other, pairs);
   const asNamed = fit(own, ownPairs).misfit;
   const asOwn = atMarks
     ? Math.min(asNamed, misfitInAnyOrder(ownPairs, request, panelShare) + request.ofPanels)
     : asNamed;
-  return { gain: asOwn - misfit, largest, atMarks, scatter };
+  return {
+    ...otherwise,
+    gain: asOwn - otherwise.misfit,
+    atMarks,
+    count: atMarks ? pairs.length : 1,
+    ofRepeats: atMarks ? repeatsAtMarks(pairs, request) : 0,
+  };
 }
 
 function scoreOfMeans(

@@ -24,7 +24,7 @@ export type Ring = readonly number[];
 export const SURE = 2 * Math.log(2);
 
 /** What a panel must fit its other name better by. */
-const LEAST_GAIN = 1;
+export const LEAST_GAIN = 1;
 
 /** Where another way that lacks one of its moves is nearly as likely, which panels make a ring is not known, and there is none. */
 export function nameRings(

@@ -8,9 +8,13 @@
  * readings at a point. Up to u_ref = 0.3·σ_pt a plain z is taken (ISO 13528, 9.2), else z′ = d/√(σ_pt² + u_ref²).
  * A consensus has u_ref = (1.25/√p)·s* in place of s̃²/n_ref. Where σ_pt is taken from the class it holds the
  * trainees’ own points already, and s̃²/n is left out.
+ *
+ * Gauges that nobody named may be one or several. σ_pt holds what they are off by up to the film t₀ that it is meant at;
+ * over it each may be off by its share a₁ of the rest, however large the difference is: u² has (a₁·(t − t₀))²/3 of each
+ * side besides, t the reference’s film.
  */
 import { mean } from '../base/stats/summary.ts';
-
+import { rectangular } from '../base/uncertainty.ts';
 import { type Micrometres, micrometres } from '../base/units.ts';
 import type { PanelPoint } from '../film/panel-points.ts';
 import type { Panel } from '../film/template/template.ts';
@@ -35,22 +39,38 @@ export type Gauges = {
   readonly onlyOwn?: boolean;
   /** What the trainee’s is proved to have moved by between two checks; undefined where it is not. */
   readonly moved?: Micrometres | undefined;
+  /** The share of a reading that a gauge may be off by, where nobody named any: they may be one, or one each. */
+  readonly unnamed?: number | undefined;
 };
 
 /** Standard uncertainties by the calibration of the trainee’s gauge, and of the reference’s. */
-export const calibrationsOf = (
+export function calibrationsOf(
   { film }: Pick<ReadPanel, 'film'>,
-  { calibration }: Pick<ReferencePanel, 'calibration'>,
-  { same, onlyOwn = false }: Gauges,
-): readonly [own: number, ofReference: number] =>
-  same ? [0, 0] : [film.calibration, onlyOwn ? 0 : calibration];
+  { calibration, mean: theirs, points }: Pick<ReferencePanel, 'calibration' | 'mean' | 'points'>,
+  { same, onlyOwn = false, unnamed = 0 }: Gauges,
+  { sigmaPtFilm }: Pick<TrainingModel['scores'], 'sigmaPtFilm'>,
+): readonly [own: number, ofReference: number] {
+  if (!same) return [film.calibration, onlyOwn ? 0 : calibration];
+  // By the reference’s film on both sides: who reads too much is allowed no more for it.
+  const over = rectangular(unnamed * Math.max(0, theirs - sigmaPtFilm));
+  // What the gauges of a class are off by is in the spread that its consensus is uncertain by.
+  return [over, points.length === 0 ? 0 : over];
+}
 
 /**
  * The calibration as far as it widens a score: a difference that it cannot explain, with all else that is uncertain (within
- * 2·√(u_cal² + u²)), is scored as if there were no doubt about the gauge.
+ * 2·√(u_cal² + u²)), is scored as if there were no doubt about the gauge. Where nobody named any, a larger tolerance of thick
+ * film is all that it is, and has no such end.
  */
-export const calibrationIn = (difference: number, calibration: number, besides: number): number =>
-  Math.abs(difference) <= COVERAGE_FACTOR * Math.hypot(calibration, besides) ? calibration : 0;
+export const calibrationIn = (
+  difference: number,
+  calibration: number,
+  besides: number,
+  { same }: Pick<Gauges, 'same'>,
+): number =>
+  same || Math.abs(difference) <= COVERAGE_FACTOR * Math.hypot(calibration, besides)
+    ? calibration
+    : 0;
 
 export type PanelScore = {
   readonly panel: Panel;
@@ -150,11 +170,12 @@ export function scorePanel(
   const comparison = compared(read, panel, { trainee, reference }, model.sharedMarks);
   const { difference, shared, ofReference } = comparison;
   const ofOwn = shared === 0 && keyed.size > 0 ? ofOwnAlone(read) : comparison.ofOwn;
-  const [ofOwnGauge, ofReferenceGauge] = calibrationsOf(read, panel, gauges);
+  const [ofOwnGauge, ofReferenceGauge] = calibrationsOf(read, panel, gauges, model);
   const calibration = calibrationIn(
     difference,
     Math.hypot(ofOwnGauge, ofReferenceGauge),
     beyondSigma(comparison, 0, sigmaPt),
+    gauges,
   );
   const uncertainty = beyondSigma(comparison, calibration, sigmaPt);
   const plain = shared > 0 && uncertainty <= model.plainUpTo * sigmaPt.value;

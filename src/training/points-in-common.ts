@@ -36,21 +36,29 @@ export function pointsInCommon(one: GradedSurvey, other: GradedSurvey): readonly
  * Chance that two values of the pair are the same figure though they are of different points: of one panel, or anywhere
  * on the car where no panel has two points. On even film and a coarse display nearly all are, and nothing follows from it.
  */
-export function chanceAlike(points: readonly CommonPoint[]): number {
+export function chanceAlike(
+  points: readonly CommonPoint[],
+  isAlike: (one: number, other: number) => boolean = isSame,
+): number {
   const panels = [...groupBy(points, ({ panelId }) => panelId).values()];
   const pairs = (some: readonly CommonPoint[]): number => some.length * (some.length - 1);
   const groups = panels.some((some) => pairs(some) > 0) ? panels : [points];
   const all = sum(groups.map(pairs));
-  return all === 0 ? 0 : sum(groups.map(alikeAcross)) / all;
+  return all === 0 ? 0 : sum(groups.map((some) => alikeAcross(some, isAlike))) / all;
 }
 
 /** Values of one that are the same as those of the other at another point. */
-const alikeAcross = (points: readonly CommonPoint[]): number =>
+const alikeAcross = (
+  points: readonly CommonPoint[],
+  isAlike: (one: number, other: number) => boolean,
+): number =>
   sum(
     points.map(
-      (own, i) => points.filter((theirs, k) => k !== i && theirs.other === own.one).length,
+      (own, i) => points.filter((theirs, k) => k !== i && isAlike(own.one, theirs.other)).length,
     ),
   );
+
+const isSame = (one: number, other: number): boolean => one === other;
 
 /** Places of the points in the file. */
 const orderOf = keptWith(({ readings }: GradedSurvey): ReadonlyMap<string, number> => {

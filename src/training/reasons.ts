@@ -19,6 +19,7 @@ export type BlunderCode =
   | 'sides-swapped'
   | 'panels-swapped'
   | 'points-turned'
+  | 'swapped-or-turned'
   | 'values-alike'
   | 'values-repeated'
   | 'values-in-order'
@@ -47,13 +48,15 @@ const SLIPS: readonly ReasonCode[] = [
   'sides-swapped',
   'panels-swapped',
   'points-turned',
+  'swapped-or-turned',
 ];
 
 /** A slip of the pen, which explains how far off its panels are. */
 export const isSlip = ({ code }: Pick<Reason, 'code'>): boolean => SLIPS.includes(code);
 
-/** The readings are those of the panel, under the numbers of other points. */
-export const isTurned = ({ code }: Pick<Reason, 'code'>): boolean => code === 'points-turned';
+/** The readings are those of the panel, under the numbers of other points; or may be, and nobody is held to the worse. */
+export const isTurned = ({ code }: Pick<Reason, 'code'>): boolean =>
+  code === 'points-turned' || code === 'swapped-or-turned';
 
 /** A slip that leaves no film of a panel to go by. */
 export const spoilsReadings = (one: Pick<Reason, 'code'>): boolean => isSlip(one) && !isTurned(one);

@@ -37,6 +37,17 @@ export function panelsReason(mixedUp: MixedUp, trainee: GradedSurvey): Reason {
   });
 }
 
+/** Which of the two it was the values do not show; the page that the trainee wrote may. */
+export const eitherReason = (read: readonly PanelSurvey[], trainee: GradedSurvey): Reason =>
+  reason(
+    'swapped-or-turned',
+    `${together(read.map(({ panel }) => panel.name))} are swapped, or points of them are numbered in another order: as they stand the readings do not fit the marks, either way they do; look which it was, ${MEND}, and number points as the marks on the panel are`,
+    {
+      panels: read.map(({ panel }) => panel.id),
+      at: faceReadings(trainee, read[0]?.panel.id)[0],
+    },
+  );
+
 const MOST_NAMED = 3;
 
 function asWellText({ asWell }: MixedUp): string {

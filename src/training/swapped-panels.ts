@@ -6,6 +6,9 @@
  * The left and the right of all panels are tried first, together: who mixes up the sides of the car does so on every
  * panel, each a little apart. Else names moved on by one in the order of the file (src/training/moved-names.ts), and the
  * rings of the likeliest naming (src/training/name-rings.ts), are told.
+ *
+ * Of the others, two that do not fit their names as closely as the rest of the car does are told as swapped or numbered in
+ * another order (src/training/swapped-by-spread.ts).
  */
 import { at } from '../base/at.ts';
 import { sum } from '../base/sum.ts';
@@ -25,7 +28,14 @@ import {
 import { type KeyedScoring, NOTHING_KEYED } from './panel-score.ts';
 import type { Reason } from './reasons.ts';
 import type { ReferencePanel } from './reference.ts';
-import { allSidesReason, type MixedUp, panelsReason, sidesReason } from './swap-reasons.ts';
+import {
+  allSidesReason,
+  eitherReason,
+  type MixedUp,
+  panelsReason,
+  sidesReason,
+} from './swap-reasons.ts';
+import { swappedBySpread } from './swapped-by-spread.ts';
 import type { TrainingModel } from './training-model.ts';
 
 export function swappedPanels(scoring: KeyedScoring, model: TrainingModel): readonly Reason[] {
@@ -54,6 +64,11 @@ export function swappedPanels(scoring: KeyedScoring, model: TrainingModel): read
     ...rings
       .filter((ring) => !isSides(ring, sides))
       .map((ring) => panelsReason(mixedUp(ring), trainee)),
+    ...swappedBySpread(
+      fits,
+      { told: new Set(rings.flat()), sides },
+      { proof: proofOf(model), unsatisfactory: model.scores.unsatisfactory },
+    ).map((pair) => eitherReason(readOf(pair), trainee)),
   ];
 }
 

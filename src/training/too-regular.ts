@@ -101,7 +101,7 @@ const regular = (
   const theirs = Math.sqrt(pooled(panels.map((one) => one.theirs.own)));
   return reason(
     'too-regular',
-    says`your points ${where} differ by ${um(Math.sqrt(pooled(panels)), 2)} (SD), ${whose} there by ${um(theirs)}: too regular to be true; spread the points over the panel, and write each reading as it comes`,
+    says`your points ${where} differ by ${um(Math.sqrt(pooled(panels)), 2)} (SD), ${whose} there by ${um(theirs)}: so near lie points of one place (the middle, say), or values that nobody read; spread the points over the panel, and write each reading as it comes`,
     {
       panels: about,
       at: panels.flatMap(({ read }) => faceReadings(trainee, read.panel.id))[0],

@@ -5,6 +5,8 @@ export type TrainingModel = {
   readonly scores: {
     /** Standard deviation for the assessment of proficiency (ISO 13528). */
     readonly sigmaPt: Micrometres;
+    /** Film up to which it holds what gauges are off by that nobody named. */
+    readonly sigmaPtFilm: Micrometres;
     /** A score beyond this is questionable, one at the other or beyond it unsatisfactory. */
     readonly questionable: number;
     readonly unsatisfactory: number;

@@ -217,7 +217,7 @@ describe('which side is the odd one', () => {
 
   test('is in doubt by two of them alone', () => {
     const both = carOf({ over: [31, 31, 31, 31], middle: 140, without: ['boot'] });
-    expect(doubted(both)).toEqual(RIGHT);
+    expect(doubted(both)).toEqual([...RIGHT, 'bonnet']);
   });
 
   test('is told of all that carry the usual film where most may have been painted over', () => {
@@ -247,6 +247,52 @@ describe('which side is the odd one', () => {
       more: onFace('door-rear-right', 1440, 1520, 1440, 1480, 1520),
     });
     expect(doubted(slipped)).toEqual([]);
+  });
+});
+
+describe('a panel of neither side', () => {
+  const withRoof = (bonnet: number) =>
+    carOf({ over: [31, 31, 31, 31], middle: bonnet, without: ['boot'], more: ROOF });
+  const ROOF = fiveAround('roof', 115);
+
+  test('that reads rather as the thick side does is held with it, and one that does not is as it was', () => {
+    const joined = withRoof(146);
+    expect(doubted(joined)).toEqual([...RIGHT, 'bonnet']);
+    expect(panelOf(joined, 'bonnet').budget).toBe(0);
+    expect(doubted(withRoof(131))).toEqual([...RIGHT, 'bonnet']);
+    expect(doubted(withRoof(130))).toEqual(RIGHT);
+    expect(panelOf(withRoof(130), 'bonnet').budget).toBeGreaterThan(2);
+  });
+
+  test('is told with the side, as one that reads as that does', () => {
+    const { notes } = withRoof(146);
+    expect(notes.map(({ code }) => code)).toEqual(['side-painted']);
+    expect(notes[0]?.text).toContain('as a rule, and bonnet reads rather as they do: they may');
+    const two = carOf({ over: [0, 33, 33, 0], middle: 148, more: ROOF });
+    expect(two.notes[0]?.text).toContain('bonnet, boot read rather as they do: they may');
+    expect(withRoof(115).notes[0]?.text).not.toContain('rather');
+  });
+
+  test('is settled by the shuts of the side, or by a test spot of its own', () => {
+    expect(settleOf(withRoof(146), 'bonnet')).toContain('or a test spot of its own without colour');
+    const shuts = ['door-front', 'door-rear'].flatMap((door) => [
+      shut(`${door}-right`, 120),
+      shut(`${door}-left`, 92),
+    ]);
+    const settled = carOf({
+      ...{ over: [31, 31, 31, 31], middle: 146, without: ['boot'] },
+      more: [...ROOF, ...shuts],
+    });
+    expect(doubted(settled)).toEqual([]);
+    expect(panelOf(settled, 'bonnet').budget).toBeGreaterThan(2);
+  });
+
+  test('that is known to be repaint, or was read at one point, is none of them', () => {
+    const painted = (id: string): Partial<PanelFacts> =>
+      id === 'bonnet' ? { paintedDaysAgo: 900 } : {};
+    const car = { over: [31, 31, 31, 31], middle: 146, without: ['boot'], more: ROOF };
+    expect(doubted(carOf({ ...car, factsOf: painted }))).toEqual(RIGHT);
+    expect(doubted(carOf({ ...car, points: oneOf('bonnet', 146) }))).toEqual(RIGHT);
   });
 });
 

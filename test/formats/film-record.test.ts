@@ -57,6 +57,76 @@ describe('a film record', () => {
     expect(all.places).toHaveLength(1);
   });
 
+  describe('that contradicts its own points', () => {
+    const told = (taken_um: number, besides: object = {}) => {
+      const points = [
+        { point: '1', before_um: 117.4, after_um: 114.1 },
+        { point: '2', before_um: 117.2, after_um: 114.4 },
+        { point: '3', before_um: 115 },
+      ];
+      const panel = { panel: 'bonnet', taken_um, taken_sd_um: 0.2, points, ...besides };
+      const text = JSON.stringify(
+        {
+          schema: 'leastcut/film-record/1',
+          visits: [{ date: '2026-03-31', panels: [panel] }],
+        },
+        null,
+        1,
+      );
+      return readFilmRecord('visits.json', text).diagnostics.map(
+        ({ severity, message, at, hint }) => ({ severity, message, line: at?.line, hint }),
+      );
+    };
+
+    test.each([
+      [0.003, 'that looks like mm: in µm it is 3'],
+      [0.12, 'that looks like mil: in µm it is 3.048'],
+      [-3.05, 'film that came off counts above 0: in µm it is 3.05'],
+      [
+        30.5,
+        'correct the figure or the points, in µm; leave the points out where they are of other work',
+      ],
+    ])('%d µm for 2.8 to 3.3 is refused where it stands', (taken, hint) => {
+      expect(told(taken)).toEqual([
+        {
+          severity: 'error',
+          message: `"visits[0].panels[0].taken_um" is ${taken}, and its own points lost 2.8 to 3.3 µm (before_um less after_um)`,
+          line: 9,
+          hint,
+        },
+      ]);
+    });
+
+    test.each([2.8, 3.05, 3.3, 2.4, 3.7])(
+      '%d µm, within what it may be off by, is taken',
+      (taken) => {
+        expect(told(taken)).toEqual([]);
+      },
+    );
+
+    test('is refused in a zone as in the panel', () => {
+      const zone = {
+        zone: 'thinner',
+        taken_um: 0.003,
+        taken_sd_um: 0.2,
+        points: [{ point: '1', before_um: 117, after_um: 114 }],
+      };
+      expect(told(3, { zones: [zone] })).toMatchObject([
+        { message: expect.stringContaining('its own points lost 3 µm') },
+      ]);
+      expect(told(3, { zones: [{ ...zone, taken_um: 3 }] })).toEqual([]);
+    });
+
+    test('says nothing where paint came on, or where more went than a record can hold', () => {
+      expect(told(0, { gained_um: 30 })).toEqual([]);
+      const gained = [{ point: '1', before_um: 110, after_um: 140 }];
+      expect(told(0, { points: gained })).toEqual([]);
+      expect(told(3, { points: gained })).toHaveLength(1);
+      const points = [{ point: '1', before_um: 290, after_um: 110 }];
+      expect(told(100, { points })).toEqual([]);
+    });
+  });
+
   test('refuses a date that is none and a panel without its uncertainty, where they stand', () => {
     const wrong = record.replace('2024-05-02', '2.5.2024').replace(', "taken_sd_um": 0.8', '');
     const told = readFilmRecord('visits.json', wrong).diagnostics.map(

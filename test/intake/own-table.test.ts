@@ -25,15 +25,18 @@ describe('a table with the very header that this program writes', () => {
 });
 
 describe('what is no film is told at its cell, and what became of it', () => {
-  test('a 0 is left out, and said to be; a value below 0 is kept, and said to be', () => {
+  test('a 0 and a value below 0 are left out, and said to be', () => {
     const { value, diagnostics } = read(
       'panel,point,reading_um\nroof,1,112\nroof,2,0\nroof,3,-0.4\nroof,4,109\n',
     );
-    expect(value?.excluded).toMatchObject([{ line: 3, text: '0', class: 'not-film' }]);
-    expect(value?.readings.map(({ thickness }) => Number(thickness))).toEqual([112, -0.4, 109]);
+    expect(value?.excluded).toMatchObject([
+      { line: 3, text: '0', class: 'not-film' },
+      { line: 4, text: '-0.4', class: 'not-film' },
+    ]);
+    expect(value?.readings.map(({ thickness }) => Number(thickness))).toEqual([112, 109]);
     expect(diagnostics.map(({ message }) => message)).toEqual([
       '"0": a 0 is no film reading; the cell is left out',
-      '"-0.4": a value below 0 is no film; it is kept as it stands',
+      '"-0.4": a value below 0 is no film reading; the cell is left out',
     ]);
   });
 

@@ -48,6 +48,24 @@ test('a second dialect in one file is refused, above the table or below it', () 
   ]);
 });
 
+test('a row of readings above the names of its columns is refused, whatever names it', () => {
+  const above = (row: string, header: string, below: string) =>
+    briefs(`${row}\n${header}\n${below}\n`).map((one) => one.replace(/\+\d+/u, ''));
+  const refused = ['1:1 error row-above-header'];
+  expect(above('3 (µm);109;121', 'Point;bonnet;roof', '1 (µm);107;125\n2 (µm);108;124')).toEqual(
+    refused,
+  );
+  expect(above('3;109;121', 'Point;bonnet (µm);roof (µm)', '1;107;125\n2;108;124')).toEqual(
+    refused,
+  );
+  expect(
+    above('roof (µm);1;109', 'Panel;Point;Reading', 'roof (µm);2;112\nboot (µm);1;99'),
+  ).toEqual(refused);
+  expect(
+    above('roof    3  109', 'panel   point  reading_um', 'bonnet  1      112\nbonnet  2      115'),
+  ).toEqual(refused);
+});
+
 test('a column of one and the same number beside the panels is no panel', () => {
   const text = 'bonnet_um,roof_um,apron\n101,99,180\n102,98,180\n103,97,180\n';
   expect(values(text)).toHaveLength(6);

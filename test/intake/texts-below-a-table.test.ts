@@ -35,7 +35,7 @@ test.each([
 ])('a row called "%s" is no panel', (name) => {
   const text = `panel;reading_um\nbonnet;101\nroof;99\n${name};101\n`;
   expect(values(text)).toHaveLength(2);
-  expect(briefs(text)).toContain(`4:1+${name.length} warning statistics-left-out`);
+  expect(briefs(text)).toContain(`4:1+${name.length} note statistics-left-out`);
 });
 
 test('the front left door of a French car is a panel and no average', () => {

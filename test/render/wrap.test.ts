@@ -10,3 +10,13 @@ test('a line ends at no number that its degrees follow, wherever the page ends',
     ).toBe(true);
   }
 });
+
+test('a line ends at no value that its ± follows, wherever the page ends', () => {
+  for (let width = 8; width < 40; width += 1) {
+    const lines = wrap('clear of 33.2 ± 4.7 µm; the next', width, '  ');
+    expect(
+      lines.some((line) => line.includes('33.2 ± 4.7')),
+      `${width} columns`,
+    ).toBe(true);
+  }
+});

@@ -65,6 +65,21 @@ const cases: Readonly<Record<string, Comparing>> = {
     plan: planOf(foretold('roof', 4), foretold('bonnet', 4), foretold('boot', 0)),
     job: known,
   },
+  'a plan whose rate is a little high': {
+    visits: [before, afterOf((panel) => (panel === 'boot' ? 0 : 1.6))],
+    plan: planOf(foretold('roof', 4), foretold('bonnet', 4), foretold('boot', 0)),
+    job: known,
+  },
+  'a plan of a tried rate that is as high': {
+    visits: [before, afterOf((panel) => (panel === 'boot' ? 0 : 1.6))],
+    plan: planOf(
+      ...['roof', 'bonnet'].map((panel) =>
+        foretold(panel, 4, { removal_um: { median: 4, high: 6.4 } }),
+      ),
+      foretold('boot', 0),
+    ),
+    job: known,
+  },
   'a plan of other panels': { visits: [before, afterOf(() => 2)], plan: planOf() },
   'nothing in common': {
     visits: [readingsText({ roof: [118, 119, 120] }), readingsText({ boot: [115, 117, 116] })],
@@ -147,6 +162,17 @@ describe('the page says', () => {
     // Film that a gauge hides looks so too, and another set would be over what may go.
     expect(page('a plan that took too much for granted')).toMatch(
       /cuts less than its rate says: .* So it looks where the gauge reads too high by now: check it on a shim before another set\./u,
+    );
+  });
+
+  test('that a rate is no more off than it was held to be, and sends nobody to look for a fault of the gauge', () => {
+    const little = page('a plan whose rate is a little high');
+    expect(little).toMatch(
+      /cuts less than its rate says: ×\s0\.\d+ .{1,20} what was foretold, no more than the plan held its rate to be off by\./u,
+    );
+    expect(little).not.toContain('shim before another set');
+    expect(page('a plan of a tried rate that is as high')).toMatch(
+      /cuts less than its rate says: .* check it on a shim before another set\./u,
     );
   });
 

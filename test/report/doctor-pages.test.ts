@@ -22,7 +22,7 @@ const found = (said: Parameters<typeof layersOf>[0] = {}) =>
     home: '',
   });
 const pageOf = (result: ReturnType<typeof found>): string =>
-  renderText(doctorBlocks(result, false), { width: 1000, paint: (text) => text });
+  renderText(doctorBlocks(result, { verbose: false }), { width: 1000, paint: (text) => text });
 
 describe('the page of the doctor', () => {
   test('says first what somebody set, and then what is built in', () => {

@@ -20,7 +20,7 @@ test.each([
   const { visits } = filmRecordFile(
     {
       ...{ vehicle: null, visit: panels, places: [], deeper: new Set<string>() },
-      ...{ newSpots: [], again: null, before: { facts: new Map() } },
+      ...{ newSpots: [], unread: [], planned: false, again: null, before: { facts: new Map() } },
     },
     date,
     record,

@@ -69,3 +69,26 @@ test('a 0 at a point that gave no reading besides stands at the head of survey, 
   const { out } = await askLeastcut(['survey', '--template', 'saloon', '-'], { stdin: again });
   expect(out).not.toContain('Read again first');
 });
+
+test('a value below 0 holds its panel as a 0 does, and one that no zero explains asks for its reading again', async () => {
+  const rows = ['bonnet', 'roof', 'boot lid'].flatMap((panel) =>
+    [118, 121, 119, 120, 122].map((value, i) => `${panel},${i + 1},${value}`),
+  );
+  const sound = `${['panel,point,reading_um', ...rows].join('\n')}\n`;
+  const surveyOf = async (value: string) => {
+    const text = sound.replace('bonnet,3,119', `bonnet,3,${value}`);
+    const { out } = await askLeastcut(['survey', '--template', 'saloon', '-'], { stdin: text });
+    return out.replaceAll('\u00a0', ' ').replace(/\s+/g, ' ');
+  };
+  const zero = await surveyOf('0');
+  for (const value of ['-0.3', '-3.2', '−3.2 µm']) {
+    const survey = await surveyOf(value);
+    expect(survey).toContain(
+      `Read again first: bonnet, point 3 ("${value}": bare metal, or the probe was lifted) May go: `,
+    );
+    expect(survey.match(/May go: [^:]+: [^.]+/)?.[0]).toBe(zero.match(/May go: [^:]+: [^.]+/)?.[0]);
+  }
+  expect(await surveyOf('-118')).toContain(
+    'Read again first: bonnet, point 3 ("-118": no film: was the sign a slip?)',
+  );
+});

@@ -123,6 +123,29 @@ test('a gauge that failed on its shims stands before the answer, on survey, plan
   }
 });
 
+test('so does one whose file says that it failed, and not by how much', async () => {
+  const gauge = join(temporaryFolder(), 'failed.json');
+  const permitted = { fixed_um: 1, proportional_pct: 1 };
+  writeFileSync(
+    gauge,
+    JSON.stringify({
+      ...{ schema: 'leastcut/gauge/1', permitted_error: permitted, verdict: 'fail' },
+    }),
+  );
+  const car = ['samples/sound-saloon/readings.csv', '--gauge', gauge];
+  const told =
+    'Before any work: the gauge failed its check on shims, and its file does not say by how much it is off: adjust it or take another, and read the car again';
+  for (const words of [['survey'], ['plan'], ['plan', '--card'], ['quote']]) {
+    const out = (await askLeastcut([...words, ...car])).out.replace(/\s+/gu, ' ');
+    expect(out, words.join(' ')).toContain(told);
+    expect(out.indexOf(told)).toBeLessThan(out.indexOf('bonnet'));
+  }
+  const owner = (await askLeastcut(['quote', ...car, '--format', 'html'])).out;
+  const first =
+    'The gauge that measured this car failed its check, and nobody says by how much it is off. The car is read again';
+  expect(owner.replace(/<[^>]*>/gu, '')).toContain(first);
+});
+
 test.each(['md', 'html'])(
   'a page for a file (%s) names no option as the place of more',
   async (format) => {

@@ -54,6 +54,19 @@ const spelt = (name: string, parted: string): string =>
     .join(' ');
 
 describe('a work card', () => {
+  test('numbers the spots of one kind on a panel, with what tells them apart', async () => {
+    const defects = join(temporaryFolder(), 'defects.csv');
+    const rows = ['deep-scratches,4,near point 3,2', 'deep-scratches,3,,', 'bird-etching,2,,'];
+    const told = rows.map((row) => `roof,${row}`).join('\n');
+    writeFileSync(defects, `panel,defect,grade,extent,depth_um\n${told}\n`);
+    const card = await cardOf(`${saloon}readings.csv`, '--defects', defects);
+    const lines = panelOf(card, 'roof').join('\n');
+    expect(lines).toContain('mark the place of the deep scratches 1 (2.0 µm deep, near point 3), ');
+    expect(lines).toContain('spot at deep scratches 1, that place only: ');
+    expect(lines).toContain('mark the place of the deep scratches 2 (grade 3), ');
+    expect(lines).toContain('mark the place of the bird etching, ');
+  });
+
   test('says before anything is done what to keep off and why, and apart from it what nobody read', async () => {
     const card = await cardOf(...COUPE);
     const places = ['Keep off: ', 'Keep off as well: ', 'Stop: ', 'roof: takes'].map((text) =>

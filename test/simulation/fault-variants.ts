@@ -117,7 +117,7 @@ export const faultVariants: readonly FaultVariant[] = [
   },
   {
     name: 'front doors swapped, at marks',
-    codes: ['sides-swapped'],
+    codes: ['sides-swapped', 'swapped-or-turned'],
     spoil: swapSides(/^door-front/),
     habit: { marked: true },
     // Two doors whose film happens to be alike at every mark cannot be told apart.
@@ -125,13 +125,13 @@ export const faultVariants: readonly FaultVariant[] = [
   },
   {
     name: 'wings and doors swapped, at marks',
-    codes: ['sides-swapped'],
+    codes: ['sides-swapped', 'swapped-or-turned'],
     spoil: swapSides(/^(wing|door)/),
     habit: { marked: true },
   },
   {
     name: 'bonnet and roof swapped, at marks',
-    codes: ['panels-swapped'],
+    codes: ['panels-swapped', 'swapped-or-turned'],
     spoil: (readings) =>
       readings.map((one) => ({
         ...one,

@@ -30,6 +30,7 @@ const BLUNDERS: readonly string[] = [
   'decimal-slip',
   'sides-swapped',
   'panels-swapped',
+  'swapped-or-turned',
   'values-alike',
   'values-repeated',
   'values-in-order',

@@ -73,6 +73,32 @@ test('of cars never painted again, the doors of one side not read, under one in 
   expect(held).toBeGreaterThan(0);
 }, 60_000);
 
+const CENTRE = ['bonnet', 'roof', 'boot'] as const;
+
+test('of cars never painted again, under one in a hundred has a panel of neither side held, and some have', () => {
+  const random = seededRandom(2719);
+  const cars = 4000;
+  let held = 0;
+  for (let i = 0; i < cars; i += 1) {
+    const on = heldOn(random, [], 0);
+    held += Number(on.some((id) => CENTRE.some((one) => one === id)));
+  }
+  expect(held / cars).toBeLessThan(0.01);
+  expect(held).toBeGreaterThan(0);
+}, 60_000);
+
+test('of bonnets painted again with a side that is held, nearly all are held with it, and few of those that were not', () => {
+  const share = (painted: readonly string[]): number => {
+    const random = seededRandom(3535);
+    const sides = Array.from({ length: 400 }, () => heldOn(random, painted, 35)).filter((on) =>
+      on.includes('door-front-right'),
+    );
+    return sides.filter((on) => on.includes('bonnet')).length / sides.length;
+  };
+  expect(share([...RIGHT, 'bonnet'])).toBeGreaterThan(0.9);
+  expect(share(RIGHT)).toBeLessThan(0.2);
+}, 60_000);
+
 test('of sides painted again at 35 µm more than half is held with the doors that face them not read', () => {
   const random = seededRandom(35);
   const cars = 400;

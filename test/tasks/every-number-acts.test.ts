@@ -217,6 +217,16 @@ const quotes: readonly Witness[] = ['estimate', 'quotation'].map((kind) => (numb
   const prices = { currency: 'EUR', kind, labour_minor_per_h: 4500, cash_rounding_minor: 1500 };
   return quoteText(with_(sound, {}, { prices }), numbers).replace(/"assumptions":\[.*?\]/g, '');
 });
+/** Packs near what is asked about: by how many a job takes, by what one holds, by what it costs. */
+const packs: readonly Witness[] = [
+  { pack: 12, price_minor: 3333 },
+  { pack: 30, price_minor: 3333 },
+  { pack: 1, price_minor: 80 },
+].map((pack) => (numbers) => {
+  const materials = [{ id: 'fine', unit: 'ml', ...pack }];
+  const prices = { currency: 'EUR', labour_minor_per_h: 4500, materials };
+  return quoteText(with_(sound, {}, { prices }), numbers).replace(/"assumptions":\[.*?\]/g, '');
+});
 
 /** Two combinations with a pad in common, on two vehicles. */
 const rates: Witness = (numbers) =>
@@ -513,6 +523,7 @@ const comparisons: readonly Witness[] = [
 /** Where to look first, so that most numbers are seen to act in one run. */
 const surveyWith = (job: object): Witness => surveyOf(with_(mixed, job));
 const firstWitness: readonly (readonly [string, readonly Witness[]])[] = [
+  ['price.packs', packs],
   ['film.measurement.film_shim', [shims]],
   ['film.measurement.largest', [surveyOf(large)]],
   ['film.measurement.doubtful_under', [surveyOf(small)]],

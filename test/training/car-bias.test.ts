@@ -9,6 +9,7 @@ import {
   drawCar,
   gradeAgainst,
   model,
+  oneGauge,
   readCar,
   sigmaPt,
   surveyOf,
@@ -23,6 +24,7 @@ const scoresOf = (differences: readonly number[], uncertainty = 0): readonly Pan
 const against = (kind: 'expert' | 'consensus' = 'expert', surveys = 1) => ({
   sigmaPt,
   calibration: 0,
+  gauges: oneGauge,
   reference: { kind, surveys },
 });
 const biasOf = (differences: readonly number[]) =>

@@ -68,7 +68,7 @@ test('where each panel has an order of its own, or the values are drawn, no comm
   expect(codesOf(drawn)).not.toContain('points-turned');
 });
 
-test('an order is looked for on the panels asked about alone, that have three to five marks which both read', () => {
+test('an order is looked for on the panels asked about alone, that have three marks or more which both read', () => {
   const own = numbered(() => ['2', '1', '3', '5', '4']);
   const found = (readings: readonly Reading[], ids: readonly string[] = panelIds) =>
     commonOrders(
@@ -99,4 +99,46 @@ test('where most of the class has another order it is the marks of the expert th
       model.class,
     ),
   ).toBe(false);
+});
+
+const atMarks = (points: number, drawnCar = drawCar(random)) => {
+  const read = (repeats: number) => readCar(random, drawnCar, { ...habit, points, repeats });
+  return { marks: expertReference(surveyOf(read(3))), own: read(2) };
+};
+/** By a drawn order of the marks on all panels, another each time: that order, as it is told. */
+function isOrderFound(points: number): boolean {
+  const { marks, own } = atMarks(points);
+  const names = Array.from({ length: points }, (_, i) => `${i + 1}`);
+  // Never the order of the marks itself: the first comes last.
+  const places = new Map(names.map((name, i) => [name, i === 0 ? 1 : random()]));
+  const drawn = names.toSorted((a, b) => (places.get(a) ?? 0) - (places.get(b) ?? 0));
+  const read = numbered(() => drawn, own);
+  const found = commonOrders(
+    { trainee: surveyOf(read, undefined, marks), reference: marks },
+    new Set(panelIds),
+    model.slips.falseAlarm,
+  );
+  const wanted = new Map(drawn.map((name, i) => [name, names[i]]));
+  return names.every((name) => found[0]?.markOf.get(name) === wanted.get(name));
+}
+
+test.each([4, 5, 6, 7, 9])(
+  'at %i marks a panel the order is found among all that there are',
+  (points) => {
+    const all = Array.from({ length: 20 }, () => isOrderFound(points));
+    expect(all.filter(Boolean).length).toBeGreaterThanOrEqual(19);
+  },
+);
+
+test('at nine marks values of another car come near in no order', () => {
+  const told = Array.from({ length: 20 }, () => {
+    const { own } = atMarks(9);
+    const { marks } = atMarks(9);
+    return commonOrders(
+      { trainee: surveyOf(own, undefined, marks), reference: marks },
+      new Set(panelIds),
+      model.slips.falseAlarm,
+    ).length;
+  });
+  expect(told.every((count) => count === 0)).toBe(true);
 });

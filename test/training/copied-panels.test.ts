@@ -92,11 +92,16 @@ describe('panels that hold all readings of another survey', () => {
     expect(foundIn([surveyOf(a), surveyOf(copying(b, a, panelIds.slice(2)))])).toEqual([]);
   });
 
-  test('two who agree elsewhere nearly always are steadier than their repeats tell', () => {
+  test('two who agree elsewhere nearly always are named by no panel figure for figure, but by all that lies within a step', () => {
     const nearly = changed(own, ({ panel, thickness }, i) =>
       last.includes(panel) || i % 15 > 0 ? thickness : thickness + 0.1,
     );
-    expect(foundIn([surveyOf(own), surveyOf(nearly)])).toEqual([]);
+    expect(
+      copiedPanels(
+        [own, nearly].map((one) => surveyOf(one)),
+        model,
+      ),
+    ).toMatchObject([{ within: 0.1 }]);
   });
 
   test('where all panels are the same there is no other to compare with', () => {
@@ -166,4 +171,57 @@ test('on a display of 1 µm, where honest figures often agree, four copied panel
   const taken = panelIds.slice(-4);
   const [found] = foundIn([surveyOf(a), surveyOf(copying(b, a, taken))]);
   expect(found?.panels).toEqual(expect.arrayContaining([...taken]));
+});
+
+describe('panels copied with the last figure changed', () => {
+  const random = seededRandom(70_115);
+  const last = panelIds.slice(-3);
+  const changing = (readings: readonly Reading[], taken: readonly string[]) =>
+    changed(readings, ({ thickness, panel }) =>
+      taken.includes(panel)
+        ? Math.round(10 * thickness + Math.floor(3 * random()) - 1) / 10
+        : thickness,
+    );
+  const drawn = (habit: Habit) => {
+    const car = drawCar(random);
+    return [0, 1].map(() => readCar(random, car, habit)) as [
+      readonly Reading[],
+      readonly Reading[],
+    ];
+  };
+
+  test('three of eleven are named, with how far figures lie apart at the most', () => {
+    for (let k = 0; k < 10; k += 1) {
+      const [own, other] = drawn(atMarks);
+      const found = copiedPanels(
+        [own, changing(copying(other, own, last), last)].map((one) => surveyOf(one)),
+        model,
+      );
+      expect(found).toMatchObject([{ surveys: [0, 1], readings: 45, within: 0.1 }]);
+      expect(found[0]?.panels.map(({ id }) => id)).toEqual(expect.arrayContaining([...last]));
+    }
+  });
+
+  test('prove nothing where nobody repeated a point', () => {
+    const [own, other] = drawn({ ...atMarks, repeats: 1 });
+    const copy = changing(copying(other, own, last), last);
+    expect(foundIn([own, copy].map((one) => surveyOf(one)))).toEqual([]);
+  });
+
+  test('are no panels that two hands read alike, steady all over the car or on these panels alone', () => {
+    for (const steady of [panelIds, last]) {
+      for (let k = 0; k < 10; k += 1) {
+        const car = drawCar(random);
+        const two = [0, 1].map(() => {
+          const [usual, quiet] = [atMarks, { ...atMarks, repeatability: 0.05 }].map((habit) =>
+            readCar(random, car, habit),
+          );
+          return (usual ?? []).map((one, i) =>
+            steady.includes(one.panel) ? (quiet?.[i] ?? one) : one,
+          );
+        });
+        expect(foundIn(two.map((one) => surveyOf(one)))).toEqual([]);
+      }
+    }
+  });
 });

@@ -85,6 +85,21 @@ describe('a panel read at points of one’s own', () => {
     );
     expect(two?.z).toBe(one?.z);
   });
+  test('is scored more mildly on thick film where nobody named a gauge, by a share of what is over usual film on both sides', () => {
+    const unnamed = { same: true, stated: false, unnamed: 0.02 };
+    const raised = (by: number) => reference.map((value) => value + by);
+    const [one, two] = [oneGauge, unnamed].map((gauges) =>
+      scored(car(raised(212), true), car(raised(188), true), { gauges }),
+    );
+    // Of 300 µm 180 are over 120, however much the trainee reads.
+    const allowed = (2 * (0.02 * 180) ** 2) / 3;
+    expect(one?.z).toBeCloseTo(8, 12);
+    expect((24 / (two?.z ?? 0)) ** 2).toBeCloseTo(9 + 1.5 ** 2 / 5 + allowed, 8);
+    const usual = [oneGauge, unnamed].map((gauges) =>
+      scored(car(raised(6), true), car(reference, true), { gauges }),
+    );
+    expect(usual[1]).toEqual(usual[0]);
+  });
   test('leaves its own sampling out where σ is that of the class, which holds it already', () => {
     const sigma: SigmaPt = { ...sigmaPt, from: 'class' };
     const { z } = scored(car([118, 120, 122]), car(reference), { sigma });

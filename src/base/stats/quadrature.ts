@@ -133,7 +133,7 @@ export function normalRuleOf(width: number): Rule {
  * E f(Z) for Z ~ N(0, 1), on fixed nodes at which alone f is called. Smooth f of moderate growth: 1e-11;
  * Φ(a + bZ) to b = 10: 1e-10. At a kink the error falls with the square of the step only: 1e-3 of the change of
  * slope for max(0, Z − c); at a jump up to half a step, 3e-2. Of an f that turns from one level to another, `width`
- * says over what distance (1/b for Φ(a + bZ)): then as many nodes as that wants, 17 or more, and 1e-10 for any b.
+ * says over what distance (1/b for Φ(a + bZ)): then as many nodes as that wants, 17 or more, and 1e-10 for b to 500; beyond it is a jump.
  */
 export const expectOverNormal = (f: (z: number) => number, width?: number): number => {
   const { nodes, weights } = width === undefined ? plainRule() : normalRuleOf(width);

@@ -118,7 +118,7 @@ function severalVehicles(count: number, task: JobTask): Diagnostic {
     {
       hint: isOfFolder(task)
         ? `give each a file of its own in the folder, or name this file in place of the folder: batch ${file}`
-        : 'name one in the column vehicle, or give a file of vehicles as the list itself',
+        : 'name one in the column vehicle, in JSON by the key "vehicle", or give a file of vehicles as the list itself',
     },
   );
 }

@@ -20,6 +20,7 @@ import { utf8Text } from '../files/utf8-text.ts';
 import { loadSettings } from '../load/load-settings.ts';
 import type { SoughtFile } from '../load/settings-files.ts';
 import type { TypedOptions } from '../options.ts';
+import { pageOptions } from '../page-options.ts';
 import { asciiDecision, colourDecision, textWidth } from '../terminal.ts';
 import { version } from '../version.ts';
 
@@ -59,7 +60,7 @@ export const doctorCommand: Command = {
       home: world.surroundings.home,
     });
     return {
-      pages: () => [doctorBlocks(result, options.verbose ?? false)],
+      pages: () => [doctorBlocks(result, pageOptions(settings, options))],
       records: () => [doctorRecord(result, diagnostics)],
       diagnostics,
       color: settings.color,

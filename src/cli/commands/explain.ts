@@ -6,6 +6,7 @@ import { allTopics } from '../../tasks/explain/explain-topics.ts';
 import { type Command, failed } from '../command.ts';
 import { loadShopSettings } from '../load/load-settings.ts';
 import { optionTopics } from '../options/option-topics.ts';
+import { pageOptions } from '../page-options.ts';
 import { version } from '../version.ts';
 
 export const explainCommand: Command = {
@@ -30,7 +31,7 @@ export const explainCommand: Command = {
     if (words.length === 0) {
       const topics = allTopics(sources);
       return {
-        pages: () => [topicListBlocks(topics, options)],
+        pages: () => [topicListBlocks(topics, pageOptions(settings, options))],
         records: () => [explainRecord([{ word: null, topics }], assumptions, context)],
         diagnostics,
       };

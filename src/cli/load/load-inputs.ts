@@ -14,7 +14,7 @@ import type { TypedOptions } from '../options.ts';
 import { loadReadingChoices, type ReadingChoices } from './load-reading.ts';
 import { loadSettings } from './load-settings.ts';
 import { type LoadedTemplates, loadTemplates } from './load-templates.ts';
-import { asTyped, type Reader, readNamed, readShown } from './named-file.ts';
+import { asTyped, type NamedFile, type Reader, readNamed, readShown } from './named-file.ts';
 
 export type Inputs = {
   readonly gauge: readonly LoadedFile[];
@@ -106,18 +106,35 @@ export async function loadOptional(
   return file === undefined ? { diagnostics } : { value: file, diagnostics };
 }
 
-/** What earlier visits took, as typed; else as the job names it, relative to its own folder. */
+/** What earlier visits took, as typed and as the job names it, relative to its own folder: the later of the two. */
 async function loadFilmRecord(
   typed: string | undefined,
   job: JobLayer | undefined,
   world: World,
 ): Promise<Outcome<Placed<FilmRecord>>> {
-  if (typed !== undefined) return readShown(asTyped(typed), world, readFilmRecordFile);
+  const none: Outcome<Placed<FilmRecord>> = { diagnostics: [] };
+  const named = recordOfJob(job);
+  const ofJob = named === undefined ? none : readNamed(named, world, readFilmRecordFile);
+  if (typed === undefined) return ofJob;
+  const [own, other] = await Promise.all([
+    readShown(asTyped(typed), world, readFilmRecordFile),
+    ofJob,
+  ]);
+  const diagnostics = [...own.diagnostics, ...other.diagnostics.filter(isNotMissing)];
+  if (own.value === undefined || other.value === undefined) return { ...own, diagnostics };
+  const { laterRecord } = await import('../../tasks/survey/later-record.ts');
+  const later = laterRecord(own.value, other.value);
+  return { ...later, diagnostics: [...diagnostics, ...later.diagnostics] };
+}
+
+/** Who names a record by hand may have moved the one of the job. */
+const isNotMissing = ({ code }: Diagnostic): boolean => code !== 'file-missing';
+
+function recordOfJob(job: JobLayer | undefined): NamedFile | undefined {
   const value = job?.file.value.filmRecord;
-  if (job === undefined || value === undefined) return { diagnostics: [] };
+  if (job === undefined || value === undefined) return undefined;
   const { file, folder } = job;
-  const named = { value, folder, origin: 'job', at: file.placeOf(['film_record']) } as const;
-  return readNamed(named, world, readFilmRecordFile);
+  return { value, folder, origin: 'job', at: file.placeOf(['film_record']) };
 }
 
 const readFilmRecordFile: Reader<Placed<FilmRecord>> = async (file, text) =>

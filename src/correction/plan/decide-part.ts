@@ -126,7 +126,7 @@ function whyLeft(
 
 const TRIED_TOO_MILD = remark(
   'stronger-than-tried',
-  'steps no stronger than those tried on this repaint clear too little to be worth their film: try the next rung on its spot first',
+  'steps no stronger than those tried on this panel clear too little to be worth their film: try the next rung on its spot first',
 );
 
 const TRIED_NO_DEEPER = remark(

@@ -6,9 +6,11 @@ import { type Sentence, says, um } from '../../base/sentence.ts';
 import type { Micrometres } from '../../base/units.ts';
 import type { FilmModel } from '../../film/film-model.ts';
 import { isRepaintSaidWithoutClear } from '../../film/limits/colour-at-spot.ts';
+import { visitNotes } from '../../film/limits/left-after-visit.ts';
 import { overrunNotes } from '../../film/overrun-note.ts';
 import { placeNotes } from '../../film/place-note.ts';
 import type { PanelSurvey } from '../../film/survey.ts';
+import { unreadWorkNotes } from '../../film/unread-work-note.ts';
 import type { Defect } from '../defects.ts';
 import type { CorrectionModel, Machine } from '../removal/catalogue.ts';
 import type { Combination } from '../removal/combination.ts';
@@ -102,7 +104,7 @@ export function choiceReasons(
     return [
       remark(
         'stronger-than-tried',
-        says`the aim takes a step stronger than ${tried.id}, the strongest that was tried on this repaint, or more than the ${um(budget, 2)} ${which}: ${then}try the next rung on its spot first`,
+        says`the aim takes a step stronger than ${tried.id}, the strongest that was tried on this panel, or more than the ${um(budget, 2)} ${which}: ${then}try the next rung on its spot first`,
         budget,
       ),
     ];
@@ -223,7 +225,12 @@ export function cautionsOf(
   steps: readonly Step[],
   { edgeWidth, heat }: CautionFigures,
 ): readonly Remark[] {
-  const cautions: Remark[] = [...overrunNotes(survey), ...placeNotes(survey.facts)];
+  const cautions: Remark[] = [
+    ...overrunNotes(survey),
+    ...unreadWorkNotes(survey.facts),
+    ...placeNotes(survey.facts),
+    ...visitNotes(survey),
+  ];
   const more = survey.advice.find(({ code }) => code === 'more-points');
   if (more !== undefined) {
     const read = counted(survey.points.length, 'point');

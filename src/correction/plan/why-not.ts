@@ -133,7 +133,7 @@ function looksOf(by: By, part: PanelSurvey, request: PlanRequest): readonly Look
   }));
 }
 
-/** On repaint nothing is worked that is stronger than what was tried there. */
+/** On repaint, or what may be repaint, nothing is worked that is stronger than what was tried there. */
 const strongerThanTried = (
   steps: readonly Step[],
   most: Combination | undefined,
@@ -142,7 +142,7 @@ const strongerThanTried = (
     ? undefined
     : {
         constraint: 'stronger-than-tried',
-        reason: `stronger than ${most.id}, the strongest that was tried on this repaint: try it there first`,
+        reason: `stronger than ${most.id}, the strongest that was tried on this panel: try it there first`,
       };
 
 /** Twice the same combination is one step of more sets. */

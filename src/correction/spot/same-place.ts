@@ -1,7 +1,7 @@
 /** Before a place is worked on: whether a limit may be passed there, by the marks that it was read at. */
 import { type Remark, remark } from '../../base/remark.ts';
 import { says, um } from '../../base/sentence.ts';
-import type { Micrometres } from '../../base/units.ts';
+import { type Micrometres, micrometres } from '../../base/units.ts';
 import type { Combination } from '../removal/combination.ts';
 import type { ReadTrial } from './spot-advice.ts';
 import { hasCleared } from './spot-ladder.ts';
@@ -10,6 +10,8 @@ import { clearedBy, type NextCase, type NextStep } from './spot-next.ts';
 export type WorkedPlace = ReadTrial & {
   /** What might go there before anything was tried on this paint; null where its marks do not tell it. */
   readonly allowed: Micrometres | null;
+  /** All that is gone there, by other spots that may be the same place as well. */
+  readonly gone: Micrometres;
 };
 
 /** Of the places that the next step goes on at. */
@@ -28,7 +30,7 @@ export function samePlace(
 }
 
 function limitRemark(
-  { trial: { spot }, removed, allowed }: WorkedPlace,
+  { trial: { spot }, removed, allowed, gone }: WorkedPlace,
   { id, perSet }: Combination,
 ): readonly Remark[] {
   if (removed === null || allowed === null) {
@@ -39,12 +41,13 @@ function limitRemark(
       ),
     ];
   }
-  const { mean } = removed;
+  const mean = micrometres(Math.max(gone, removed.mean));
   if (mean + perSet <= allowed) return [];
+  const others = gone > removed.mean ? ' with those that may be the same place' : '';
   return [
     remark(
       'spot-place-short',
-      says`on the place of test spot ${spot} a limit may be passed: it took ${um(mean)}, ${id} takes about ${um(perSet, 2)} more, and ${um(allowed, 2)} might go by its marks. Run survey with --spots first; if too much came off, leave that place, and try a milder step or fewer sets on a fresh one`,
+      says`on the place of test spot ${spot} a limit may be passed: it took ${um(mean)}${others}, ${id} takes about ${um(perSet, 2)} more, and ${um(allowed, 2)} might go by its marks. Run survey with --spots first; if too much came off, leave that place, and try a milder step or fewer sets on a fresh one`,
       mean,
     ),
   ];

@@ -1,13 +1,13 @@
 /** What a colleague would say of the test spots: one sentence a finding, most pressing first. */
 import { counted } from '../../base/counted.ts';
 import { type Remark, remark } from '../../base/remark.ts';
-import { shown } from '../../base/rounding.ts';
+import { figure, shown } from '../../base/rounding.ts';
 import { says, um } from '../../base/sentence.ts';
 import { normalQuantile } from '../../base/stats/normal.ts';
 import type { CorrectionModel } from '../removal/catalogue.ts';
 import type { Offer } from './more-evidence.ts';
 import { hasCleared } from './spot-ladder.ts';
-import { isThroughClear, type NextCase, type NextStep } from './spot-next.ts';
+import { type HeldHaze, isThroughClear, type NextCase, type NextStep } from './spot-next.ts';
 import { overrunStop } from './spot-overrun.ts';
 import { hasRisen, onlyGained, type RemovedFilm, type SpotTrial } from './spot-trial.ts';
 
@@ -19,7 +19,7 @@ type Asked = Pick<NextCase, 'trials' | 'finishOf' | 'model' | 'aim' | 'overruns'
 };
 
 /** What to do next, in words. */
-export function nextRemark({ code, combination }: NextStep, asked: Asked): Remark {
+export function nextRemark({ code, combination, haze }: NextStep, asked: Asked): Remark {
   const { trials, finishOf, model, aim, overruns } = asked;
   const first = asked.isPlaceShort === true ? 'once survey --spots lets more go there, ' : '';
   const id = combination?.id ?? '';
@@ -46,7 +46,10 @@ export function nextRemark({ code, combination }: NextStep, asked: Asked): Remar
         `cleared but hazy: ${first}refine with ${id} on the same place, then look again; that is no trial of its own, and gets no row`,
       );
     case 'done':
-      return remark('spot-done', doneText(id, asked));
+      return remark(
+        'spot-done',
+        `${doneText(id, asked)}${haze === undefined ? '' : hazeText(haze)}`,
+      );
     case 'stop-colour':
       return remark(
         'spot-stop-colour',
@@ -77,6 +80,17 @@ function doneText(id: string, { trials, aim, model }: Asked): string {
   const fewest = Math.min(...did.map((one) => one.sets));
   const beyond = fewest > model.spot.sets ? ` (its chance below is of ${sets(model)})` : '';
   return `${id} did it in ${counted(fewest, 'set')}: no need for a stronger one${beyond}`;
+}
+
+/** As the plan has it: one who stops here, and one who follows the plan, are told the same. */
+function hazeText({ seen, held, allowed, follows }: HeldHaze): string {
+  if (seen > allowed) {
+    return `; its haze of grade ${figure(seen)} stays, as the shop has no step that would refine it`;
+  }
+  const why = `; seen clean here, it is held to leave haze of grade ${figure(held)} all the same, as one clean spot may be so by its light or its luck, and the aim lets ${figure(allowed)} stand`;
+  return follows === null
+    ? `${why}: the shop has no step that would refine it, so a plan takes another way or none`
+    : `${why}: a plan has a refining step follow (${follows.id}); where good light shows neither haze nor marks before it, leave it out`;
 }
 
 const sets = ({ spot }: CorrectionModel): string => counted(spot.sets, 'set');

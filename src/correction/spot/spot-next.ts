@@ -26,6 +26,18 @@ export type NextStep = {
   readonly code: NextCode;
   /** What to try, or what did it; null where to stop. */
   readonly combination: Combination | null;
+  /** What is held of the haze of one that did it, where that is more than the aim lets stand. */
+  readonly haze?: HeldHaze;
+};
+
+export type HeldHaze = {
+  /** On the spots that cleared, at its worst; what is held of it where nobody looked. */
+  readonly seen: number;
+  /** A spot that was cleaner than the rule does not lower it: so a plan holds it too. */
+  readonly held: number;
+  readonly allowed: number;
+  /** What a plan has follow it; null where the shop has nothing that would refine it. */
+  readonly follows: Combination | null;
 };
 
 export type NextCase = {
@@ -55,12 +67,14 @@ export function nextStep(nextCase: NextCase): NextStep {
   if (nextCase.overruns.length > 0) return { code: 'stop-overrun', combination: null };
   const mildest = clearedBy(nextCase);
   if (mildest === undefined) return nextRung(nextCase);
-  const haze = hazeSeen(mildest.combination, nextCase);
-  if (haze <= hazeAllowed) return { code: 'done', combination: mildest.combination };
-  const refining = refiningStep(mildest.combination, haze, nextCase);
-  return refining === undefined
-    ? { code: 'done', combination: mildest.combination }
-    : { code: 'refine', combination: refining };
+  const { combination } = mildest;
+  const seen = hazeSeen(combination, nextCase);
+  const held = Math.max(seen, combination.haze);
+  if (held <= hazeAllowed) return { code: 'done', combination };
+  const isSeen = seen > hazeAllowed;
+  const follows = refiningStep(combination, isSeen ? seen : held, nextCase) ?? null;
+  if (isSeen && follows !== null) return { code: 'refine', combination: follows };
+  return { code: 'done', combination, haze: { seen, held, allowed: hazeAllowed, follows } };
 }
 
 /** The mildest rung of which a trial cleared. */

@@ -19,6 +19,8 @@ export type SpotMark = {
 export type SpotTrial = {
   readonly spot: string;
   readonly panel: string;
+  /** Where on the panel, as its file calls it; absent where it does not. */
+  readonly place?: string;
   /** As foretold on paint of usual hardness. */
   readonly combination: Combination;
   /** Worked on the same place one after another. */
@@ -116,7 +118,11 @@ export function observationOf(trial: SpotTrial, removed: RemovedFilm | null): Tr
   };
 }
 
-/** All trials of one paint as the learning takes them; one whose film rose teaches nothing. */
+/** The eye saw haze, whatever became of the readings. */
+const hazeAlone = (trial: SpotTrial): readonly TrialObservation[] =>
+  trial.haze === null ? [] : [observationOf({ ...trial, cleared: null }, null)];
+
+/** All trials of one paint as the learning takes them; one whose film rose teaches nothing but the haze that it left. */
 export const observationsOf = (
   trials: readonly SpotTrial[],
   gauge: Gauge,
@@ -124,5 +130,5 @@ export const observationsOf = (
 ): readonly TrialObservation[] =>
   trials.flatMap((trial) => {
     const removed = removedFilm(trial.marks, gauge, spot.scatterDof);
-    return hasRisen(trial, removed) ? [] : [observationOf(trial, removed)];
+    return hasRisen(trial, removed) ? hazeAlone(trial) : [observationOf(trial, removed)];
   });

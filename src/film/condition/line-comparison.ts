@@ -67,6 +67,8 @@ export type LineComparison = {
 export type PaintedTogether = {
   /** In walking order; none that was known to be repaint before. */
   readonly panels: readonly Panel[];
+  /** Panels of neither side that read rather as they do: then painted again with them. */
+  readonly centre: readonly Panel[];
   /** Their mean difference, held against the mirror line. */
   readonly apart: LineComparison;
   /** By how much their shuts read over those that face them; null where they were not read. */

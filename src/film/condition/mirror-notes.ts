@@ -5,6 +5,7 @@ import type { FilmModel } from '../film-model.ts';
 import { putBack } from '../put-back.ts';
 import type { PanelSurvey } from '../survey.ts';
 import { panelNames } from '../template/side-names.ts';
+import type { Panel } from '../template/template.ts';
 import { isFactoryFilm } from './condition.ts';
 import type { PaintedTogether } from './line-comparison.ts';
 import { sidePaintedWith } from './painted-side.ts';
@@ -51,14 +52,19 @@ export function mirrorNotes(
 }
 
 const sideNote = (
-  { panels, apart: { figure }, shuts }: PaintedTogether,
+  { panels, centre, apart: { figure }, shuts }: PaintedTogether,
   { mirror }: FilmModel['conditions'],
 ): Remark =>
   remark(
     'side-painted',
-    says`${panelNames(panels).join(', ')} read ${um(figure)} over the panels that face them${nextFact}sides painted alike do by under ${um(mirror)} as a rule: they may have been painted again together, and count as repaint till it is settled${shuts === null ? '' : shutsText(shuts, figure)}`,
+    says`${panelNames(panels).join(', ')} read ${um(figure)} over the panels that face them${nextFact}sides painted alike do by under ${um(mirror)} as a rule${centreText(centre)}: they may have been painted again together, and count as repaint till it is settled${shuts === null ? '' : shutsText(shuts, figure)}`,
     figure,
   );
+
+const centreText = (centre: readonly Panel[]): string =>
+  centre.length === 0
+    ? ''
+    : `, and ${panelNames(centre).join(', ')} ${centre.length === 1 ? 'reads' : 'read'} rather as they do`;
 
 /** Apart as the faces are, they leave no doubt to speak of. */
 const shutsText = (shuts: Micrometres, faces: Micrometres): Sentence =>

@@ -7,22 +7,23 @@ import { LEAST_TOLD } from '../../base/rounding.ts';
 import { nextFact, type Sentence, says, um } from '../../base/sentence.ts';
 import { micrometres } from '../../base/units.ts';
 import { HELD_BACK } from '../condition/other-side.ts';
-import { sidePaintedWith, unlessRepaint } from '../condition/painted-side.ts';
+import { isHeldByOwnLine, sidePaintedWith, unlessRepaint } from '../condition/painted-side.ts';
 import type { FilmModel } from '../film-model.ts';
 import type { SurveyAdvice } from '../help/survey-advice.ts';
 import type { PanelSurvey } from '../survey.ts';
-import { bounded } from './allowance.ts';
-import { type AllowanceGrounds, allowanceAfterSpot } from './allowance-at.ts';
+import { type Allowance, bounded } from './allowance.ts';
+import { type AllowanceGrounds, allowanceAfterSpot, carCap } from './allowance-at.ts';
 import { spotsNamed } from './colour-at-spot.ts';
 import type { Limit } from './limit.ts';
-import { isCutBack, soundCap } from './sound-cap.ts';
+import { isCutBack } from './sound-cap.ts';
 
 /** The panels, those that wait for a test spot of their own with what it would allow. */
 export function withAfterTestSpot(
   panels: readonly PanelSurvey[],
-  { terms, model: { measuring } }: AllowanceGrounds,
+  grounds: AllowanceGrounds,
 ): readonly PanelSurvey[] {
-  const least = soundCap(panels, terms.risk);
+  const least = carCap(panels, grounds);
+  const { measuring } = grounds.model;
   const told = <Part extends PanelSurvey>(part: Part): Part =>
     waitsForSpot(part)
       ? {
@@ -34,8 +35,30 @@ export function withAfterTestSpot(
           ),
         }
       : part;
-  return overParts(panels, told);
+  return overParts(withSpotsThatSettle(panels, grounds), told);
 }
+
+/** Of film that may be repaint by its own figure, where its own spot would free something. */
+function withSpotsThatSettle(
+  panels: readonly PanelSurvey[],
+  grounds: AllowanceGrounds,
+): readonly PanelSurvey[] {
+  if (!panels.some(isHeldByOwnLine)) return panels;
+  const least = carCap(
+    panels.filter((one) => !isHeldByOwnLine(one)),
+    grounds,
+  );
+  return panels.map((panel) =>
+    least === null || !isHeldByOwnLine(panel) || isSpent(panel, least)
+      ? panel
+      : { ...panel, advice: panel.advice.map(orBySpot) },
+  );
+}
+
+const orBySpot = (one: SurveyAdvice): SurveyAdvice =>
+  one.code === 'settle'
+    ? { ...one, ...spoken(`a test spot of its own without colour; or ${one.text}`) }
+    : one;
 
 /** Whether even a good spot would let nothing go, as far as the other panels are settled. */
 const freesNothing = (part: PanelSurvey, least: PanelSurvey | null): boolean =>
@@ -159,13 +182,20 @@ export function withOwnSpots(
   grounds: AllowanceGrounds,
   idleAt: (part: PanelSurvey) => IdleSpots = () => ({ unsaid: [], risen: [] }),
 ): readonly PanelSurvey[] {
-  const least = soundCap(panels, grounds.terms.risk);
+  // Once that is settled, they are a measure of what may go from repaint.
+  const settled = panels.map((panel) => {
+    const logSd = isHeldByOwnLine(panel) ? logSdOf(panel) : null;
+    if (logSd === null) return panel;
+    const freed = allowanceAfterSpot(panel, panels, logSd, grounds);
+    return freed === panel ? panel : settledBySpot(panel, freed);
+  });
+  const least = carCap(settled, grounds);
   const allowed = <Part extends PanelSurvey>(part: Part): Part => {
     const logSd = logSdOf(part);
     const isOfSide = sidePaintedWith(part) !== undefined;
     if (least === null || !(isOfSide || waitsForSpot(part))) return part;
     if (logSd === null) return { ...part, ...whereIdle(part, idleAt(part)) };
-    const { topcoat, limits, budget, boundBy } = allowanceAfterSpot(part, panels, logSd, grounds);
+    const { topcoat, limits, budget, boundBy } = allowanceAfterSpot(part, settled, logSd, grounds);
     return {
       ...(isOfSide ? { ...unlessRepaint(part), otherSide: null } : part),
       topcoat,
@@ -179,8 +209,17 @@ export function withOwnSpots(
       ],
     };
   };
-  return overParts(panels, allowed);
+  return overParts(settled, allowed);
 }
+
+const settledBySpot = (
+  part: PanelSurvey,
+  { topcoat, limits, budget, boundBy }: Allowance,
+): PanelSurvey => ({
+  ...unlessRepaint(part),
+  ...{ topcoat, limits, budget, boundBy, otherSide: null },
+  advice: part.advice.filter(({ code }) => !OF_A_SPOT.includes(code)),
+});
 
 /** Test spots of a panel that free nothing of it, by their names. */
 export type IdleSpots = {

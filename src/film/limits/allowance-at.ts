@@ -2,7 +2,13 @@
 import { spoken } from '../../base/remark.ts';
 import { says, um } from '../../base/sentence.ts';
 import { type Micrometres, micrometres } from '../../base/units.ts';
-import { sidePaintedWith, unlessRepaint } from '../condition/painted-side.ts';
+import {
+  isHeldByOwnLine,
+  isHeldWithSide,
+  sidePaintedWith,
+  unlessRepaint,
+  unlessWithSide,
+} from '../condition/painted-side.ts';
 import type { FilmModel } from '../film-model.ts';
 import type { PanelSurvey } from '../survey.ts';
 import { type Allowance, allowance, bounded } from './allowance.ts';
@@ -44,9 +50,10 @@ export function allowanceAgain(
 }
 
 /**
- * Repaint on which a test spot was made, or a panel that may have been painted again with its side: no more than the least of the car's sound panels, what is on record to be
- * gone (the spot among it) counted in; however well the removal is foretold, no more than the survey says of those
- * panels. Nothing where none is sound, or where another reason forbids it.
+ * Repaint on which a test spot was made, or a panel that may be repaint, by its side or by its own film: no more than
+ * the least of the car's sound panels, what is on record to be gone (the spot among it) counted in; however well the
+ * removal is foretold, no more than the survey says of those panels. Nothing where none is sound, or where another reason
+ * forbids it. Original or repaint, as much may go then: so what it is need not be settled.
  */
 export function allowanceAfterSpot(
   panel: PanelSurvey,
@@ -54,20 +61,46 @@ export function allowanceAfterSpot(
   logSd: number,
   grounds: AllowanceGrounds,
 ): Allowance {
-  const isOfSide = sidePaintedWith(panel) !== undefined;
-  const found = isOfSide
-    ? allowanceAgain(unlessRepaint(panel), { ...grounds, terms: { ...grounds.terms, logSd } })
+  const atLogSd = { ...grounds, terms: { ...grounds.terms, logSd } };
+  const byLine = isHeldByOwnLine(panel);
+  const isInDoubt = byLine || sidePaintedWith(panel) !== undefined;
+  const found = isInDoubt
+    ? allowanceAgain(unlessRepaint(panel), atLogSd)
     : allowanceAt(panel, logSd, grounds);
   const { risk } = grounds.terms;
-  const asSurveyed = soundCap(all, risk);
-  const asForetold = soundCap(all, risk, (one) => allowanceAt(one, logSd, grounds));
-  const isFreed = isOfSide || found.limits.some(({ code }) => code === 'test-spot');
-  if (asSurveyed === null || asForetold === null || !isFreed) return isOfSide ? panel : found;
-  const cap = micrometres(Math.min(asSurveyed.budget, asForetold.budget));
+  // In doubt as it is they show no original paint, but let no more go than they would as that.
+  const [alike, measures] = byLine
+    ? [all.filter(isHeldByOwnLine), all.filter((one) => !isHeldByOwnLine(one))]
+    : [[], all];
+  const asSurveyed = carCap(measures, grounds);
+  const asForetold = soundCap(measures, risk, (one) =>
+    isHeldWithSide(one) ? byItself(one, atLogSd) : allowanceAt(one, logSd, grounds),
+  );
+  const isFreed = isInDoubt || found.limits.some(({ code }) => code === 'test-spot');
+  if (asSurveyed === null || asForetold === null || !isFreed) return isInDoubt ? panel : found;
+  const cap = micrometres(
+    Math.min(
+      asSurveyed.budget,
+      asForetold.budget,
+      ...alike.map((one) => allowanceAgain(unlessRepaint(one), grounds).budget),
+    ),
+  );
   const others = found.limits.filter(({ code }) => code !== 'test-spot');
   const gone = panel.facts.recorded?.mean ?? micrometres(0);
   return { topcoat: found.topcoat, ...bounded([...others, capLimit(cap, gone)]) };
 }
+
+/** What the panels of the car hold its repaint to, as the survey has it. */
+export const carCap = (
+  panels: readonly PanelSurvey[],
+  grounds: AllowanceGrounds,
+): PanelSurvey | null =>
+  soundCap(panels, grounds.terms.risk, (one) =>
+    isHeldWithSide(one) ? byItself(one, grounds) : one,
+  );
+
+const byItself = (panel: PanelSurvey, grounds: AllowanceGrounds): Allowance =>
+  allowanceAgain(unlessWithSide(panel), grounds);
 
 function capLimit(cap: Micrometres, gone: Micrometres): Limit {
   const counted = gone > 0 ? says`, ${um(gone, 2)} of it gone already` : '';

@@ -3,19 +3,19 @@ import { spoken } from '../../base/remark.ts';
 import { says, um } from '../../base/sentence.ts';
 import { micrometres } from '../../base/units.ts';
 import type { FilmModel } from '../film-model.ts';
-import { readPlaces } from '../place-note.ts';
 import type { PanelSurvey } from '../survey.ts';
 import { type Allowance, bounded } from './allowance.ts';
 import { type AllowanceGrounds, allowanceAt } from './allowance-at.ts';
 import { clearExpected } from './clear-expected.ts';
-import { inWords, type Limit } from './limit.ts';
+import { goneAtPlace } from './earlier-work.ts';
+import type { Limit } from './limit.ts';
 import { clearChain } from './thin-clear.ts';
 import type { PlainTopcoat, TopcoatCase } from './topcoat-cases.ts';
 
 /**
  * The panel's limits, its clear looked at on one place anywhere: N(mean over the panel, u² + v), u the
- * doubt about that mean and v the variance of the clear over the panel. The total is still held to the
- * smallest point, for the place may be that one.
+ * doubt about that mean and v the variance of the clear over the panel, less what is gone from one place alone. The total
+ * is still held to the smallest point, for the place may be that one.
  */
 export function allowanceOnPlace(
   panel: PanelSurvey,
@@ -27,39 +27,30 @@ export function allowanceOnPlace(
   const told = limits.map((limit) =>
     topcoat === null ? limit : saidOfPlace(limit, topcoat, panel),
   );
-  const { recorded, heldTo: _, ...others } = panel.facts;
-  if (recorded?.allOver === undefined || readPlaces(panel.facts).length === 0) {
-    return { topcoat, ...bounded(told) };
-  }
-  const { allOver } = recorded;
-  // What went at the places that were read is gone from this one, as it may be one of them: all of it, as the film that
-  // the panel reads lies beside them. What a comparison left of the panel has it taken off already.
-  const whole = { ...panel, facts: { ...others, recorded: { ...recorded, ...allOver } } };
-  const { budget } = allowanceAt(whole, logSd, grounds, onPlace);
-  return { topcoat, ...bounded([...told, leftThere(budget, recorded.mean - allOver.mean)]) };
-}
-
-function leftThere(budget: number, gone: number): Limit {
-  const value = micrometres(Math.max(0, budget - gone));
-  return inWords({
-    code: 'place',
-    value,
-    said: () =>
-      says`a spot on this panel took ${um(gone)} more at one place, which may be this one: ${um(value, 2)} are left there`,
-  });
+  return { topcoat, ...bounded(told) };
 }
 
 function topcoatOnPlace(topcoat: PlainTopcoat, model: FilmModel): PlainTopcoat {
   const { film, knowledge } = topcoat.told;
-  const { overPanel, within } = clearChain(film, knowledge, model.topcoat);
+  const { overPanel, within, atPlace } = clearChain(film, knowledge, model.topcoat);
   const clear = {
-    mean: micrometres(overPanel.mean),
-    sd: micrometres(Math.sqrt(overPanel.variance + within.variance)),
+    mean: micrometres(overPanel.mean - atPlace.mean),
+    sd: micrometres(Math.sqrt(overPanel.variance + within.variance + atPlace.variance)),
   };
   return { ...topcoat, clear };
 }
 
 function saidOfPlace(limit: Limit, topcoat: TopcoatCase, panel: PanelSurvey): Limit {
+  const { recorded } = panel.facts;
+  if (limit.code === 'place' && recorded !== null) {
+    const { mean: gone } = goneAtPlace(recorded);
+    return {
+      ...limit,
+      ...spoken(
+        says`a spot on this panel took ${um(gone)} more at one place, which may be this one: ${um(limit.value, 2)} are left there`,
+      ),
+    };
+  }
   if (limit.code !== 'clear' && limit.code !== 'near-line') return limit;
   const name = topcoat.finish === 'single-stage' ? 'topcoat' : 'clear';
   const words = [panel.condition, ...panel.also];

@@ -4,6 +4,7 @@ import { isFactoryFilm } from '../condition/condition.ts';
 import type { FilmModel } from '../film-model.ts';
 import type { PanelSurvey } from '../survey.ts';
 import type { AllowanceCase, LookedAt } from './allowance-case.ts';
+import { placeLimits } from './gone-at-place.ts';
 import { leftLimits } from './left-after-visit.ts';
 import { bindingLimit, inWords, type Limit, type UnsaidLimit } from './limit.ts';
 import { outrightLimits } from './outright-limits.ts';
@@ -51,8 +52,15 @@ export function unsaidAllowance(
     return { topcoat: null, limits, budget: leastOf(limits) };
   }
   const limited = limitedPanel(panel);
+  const besides = [
+    ...left,
+    ...placeLimits(
+      panel.facts,
+      (facts) => unsaidAllowance({ ...panel, facts }, terms, model, lookedAt).budget,
+    ),
+  ];
   const cases = topcoatsOverSides(panel, terms.policy, model, lookedAt).map((topcoat) => {
-    const limits = [...outright, ...removalLimits(limited, topcoat, terms, model), ...left];
+    const limits = [...outright, ...removalLimits(limited, topcoat, terms, model), ...besides];
     return { topcoat, limits, budget: leastOf(limits) };
   });
   return worst(cases);
@@ -65,9 +73,13 @@ export function unsaidAllowance(
 export function budgetOf(panel: AllowanceCase, terms: RemovalTerms, model: FilmModel): Micrometres {
   const outright = outrightOf(panel, model);
   if (outright.length > 0) return leastOf(outright);
+  const besides = [
+    ...leftLimits(panel.facts),
+    ...placeLimits(panel.facts, (facts) => budgetOf({ ...panel, facts }, terms, model)),
+  ];
   return topcoatsOverSides(panel, terms.policy, model, onThinnest).reduce(
     (least, topcoat) => topcoatAllowanceUpTo(least, topcoat, terms),
-    leftLimits(panel.facts).reduce(
+    besides.reduce(
       (least, { value }) => micrometres(Math.min(least, value)),
       mostBesideClear(limitedPanel(panel), terms, model),
     ),

@@ -37,14 +37,32 @@ export const TEST_SPOTS = 'test spots';
 export const countsForLife = ({ taken, clear }: PanelFacts): boolean =>
   taken === null && clear?.of !== 'panel';
 
+type Gone = Pick<RecordedRemoval, 'mean' | 'sd' | 'allOver'>;
+
+/** At one place beyond what went all over the panel: no place is held to have more film than the panel. */
+export function goneAtPlace({ mean, sd, allOver }: Gone): {
+  readonly mean: Micrometres;
+  readonly variance: number;
+} {
+  if (allOver === undefined) return { mean: micrometres(0), variance: 0 };
+  return {
+    mean: micrometres(Math.max(0, mean - allOver.mean)),
+    variance: Math.max(0, sd ** 2 - allOver.sd ** 2),
+  };
+}
+
 function takenInAll(
   { taken, takenSd, recorded }: PanelFacts,
   missing: Micrometres,
   unknown: Micrometres,
 ): RecordedRemoval {
-  const { mean, sd } = recorded ?? NOTHING_RECORDED;
-  return {
+  const withStated = ({ mean, sd }: Pick<RecordedRemoval, 'mean' | 'sd'>) => ({
     mean: micrometres((taken ?? unknown) + mean + Math.max(0, missing)),
     sd: micrometres(Math.hypot(takenSd, sd)),
+  });
+  const { allOver, ...all } = recorded ?? NOTHING_RECORDED;
+  return {
+    ...withStated(all),
+    ...(allOver === undefined ? {} : { allOver: withStated(allOver) }),
   };
 }

@@ -90,8 +90,9 @@ function clearLimit(
 }
 
 /** What the clear is told from, where it is not from the total alone. */
-function clearBasis({ clear, under, clearElsewhere }: PanelFacts, { told }: TopcoatCase): Sentence {
-  if (clearElsewhere !== undefined && told.knowledge.statedClear?.readOn !== undefined) {
+function clearBasis({ clearElsewhere }: PanelFacts, { told, apart }: TopcoatCase): Sentence {
+  const { statedClear: clear, statedUnder: under } = told.knowledge;
+  if (clearElsewhere !== undefined && clear?.readOn !== undefined) {
     const { mean, sd, panels } = clearElsewhere;
     return says` by the clear of the car as read on ${panels} ${panels === 1 ? 'panel' : 'panels'} (${bare(mean)} ± ${um(sd)})`;
   }
@@ -102,6 +103,7 @@ function clearBasis({ clear, under, clearElsewhere }: PanelFacts, { told }: Topc
     ...(clear === null ? [] : [`the clear stated${of(clear)}`]),
     ...(under === null ? [] : [`the total less what is stated${of(under)} under it`]),
   ];
+  if (apart !== undefined && basis.length === 0) return says` by the total, not by what is stated`;
   return basis.length === 0 ? says`` : says` by ${basis.join(' and ')}`;
 }
 

@@ -10,6 +10,7 @@ import {
 import { normalRuleOf, type Rule } from '../../base/stats/quadrature.ts';
 import { type Slope, solveIncreasing } from '../../base/stats/root.ts';
 import { type Micrometres, micrometres } from '../../base/units.ts';
+import { isNarrow, type RiskTotal, riskOverClear } from './risk-over-clear.ts';
 import type { ThinClear } from './thin-clear.ts';
 
 /** A removal not yet made: lognormal, by its median and the SD of its logarithm. */
@@ -26,6 +27,11 @@ export function clearRisk(
   { median, logSd }: ExpectedRemoval,
 ): number {
   if (median === 0) return normalCdf((floor - clear.mean) / clear.sd);
+  if (isNarrow(clear, floor, logSd)) {
+    const total = nothingYet();
+    riskOverClear(clear, floor, logSd)(median, 1, total);
+    return total.value;
+  }
   const { weights, factors, table } = removalNodes(turnWidth(clear, floor, logSd), logSd);
   const { z, below } = table;
   const { mean, sd } = clear;
@@ -103,7 +109,7 @@ export function allowanceOver(
   const sums = possible.map((one) => riskSum(one, floor, logSd));
   // ln(risk/allowed) is near enough a parabola that one step leaves a thousandth, and the next a millionth of that.
   const excess = (median: number): Slope => {
-    const total = { value: 0, slope: 0, curvature: 0 };
+    const total = nothingYet();
     for (const sum of sums) sum(median, total);
     const slope = total.slope / total.value;
     return {
@@ -115,9 +121,13 @@ export function allowanceOver(
   const start = roughAllowance(at(possible, 0).clear, floor, { risk, logSd });
   const sharpest = Math.min(...possible.map(({ clear }) => clear.sd));
   const [relative, absolute] = [2e-3 * logSd, 2e-3 * sharpest];
-  // Beyond nothing the risk goes on as smoothly, so that no step is cut off there.
-  return micrometres(Math.max(0, solveIncreasing(excess, { start, relative, absolute })));
+  // Beyond nothing the risk goes on as smoothly, so that no step is cut off there, but of a narrow clear.
+  const hasNarrow = possible.some(({ clear }) => isNarrow(clear, floor, logSd));
+  const low = hasNarrow ? 0 : -Infinity;
+  return micrometres(Math.max(0, solveIncreasing(excess, { start, low, relative, absolute })));
 }
+
+const nothingYet = (): RiskTotal => ({ value: 0, slope: 0, curvature: 0 });
 
 /**
  * The smaller of `allowanceOver` and `most`. Where `most` looks as if it might go, one look at its risk proves it; the
@@ -151,7 +161,11 @@ function riskSum(
   { clear, chance }: PossibleClear,
   floor: Micrometres,
   logSd: number,
-): (median: number, total: { value: number; slope: number; curvature: number }) => void {
+): (median: number, total: RiskTotal) => void {
+  if (isNarrow(clear, floor, logSd)) {
+    const add = riskOverClear(clear, floor, logSd);
+    return (median, total) => add(median, chance, total);
+  }
   const { sd } = clear;
   const room = (clear.mean - floor) / sd;
   const { weights, factors, table } = removalNodes(turnWidth(clear, floor, logSd), logSd);

@@ -8,16 +8,17 @@
  * cut back holds nothing back. Whether its total is thin is a matter of the panel alone.
  */
 import { type Micrometres, micrometres } from '../../base/units.ts';
-import { sidePaintedWith } from '../condition/painted-side.ts';
+import { isHeldWithSide, sidePaintedWith } from '../condition/painted-side.ts';
 import type { PanelSurvey } from '../survey.ts';
 import { type Allowance, bounded } from './allowance.ts';
 
 /**
  * Of factory film read at two points at least, and not left alone for its finish; a fresh panel is repaint. One that may
- * have been painted again with its side is repaint itself by then, or free by its own spot.
+ * have been painted again with its side is repaint itself by then, or free by its own spot; one of neither side that is
+ * held with it stays a measure, by what it would allow alone: that it is in doubt lets nothing more go elsewhere.
  */
 const isMeasure = (panel: PanelSurvey): boolean =>
-  sidePaintedWith(panel) === undefined && isFactoryPaint(panel);
+  (sidePaintedWith(panel) === undefined || isHeldWithSide(panel)) && isFactoryPaint(panel);
 
 const isFactoryPaint = ({ condition, points, boundBy }: PanelSurvey): boolean =>
   (condition === 'original' || condition === 'cut-back' || condition === 'thin') &&

@@ -2,6 +2,7 @@ import { normalQuantile } from '../../base/stats/normal.ts';
 import { type Micrometres, micrometres } from '../../base/units.ts';
 import type { FilmModel, LayerPrior, RecordedRemoval, StatedLayer } from '../film-model.ts';
 import type { Spread } from '../spread.ts';
+import { goneAtPlace } from './earlier-work.ts';
 
 /** Topcoat left on the thinnest share (5 %) of a panel's face: a normal distribution. */
 export type ThinClear = { readonly mean: Micrometres; readonly sd: Micrometres };
@@ -29,7 +30,7 @@ export type TotalFilm = {
   readonly count: number;
   readonly spread: Spread;
   readonly calibration: Micrometres;
-  /** Gone from the clear as it was painted. */
+  /** Gone from the clear as it was painted; `allOver` of it where some went at one place alone. */
   readonly taken: RecordedRemoval;
 };
 
@@ -50,6 +51,10 @@ export type TotalFilm = {
  *
  * On the thinnest 5 %: mean − 1.645·√v; the variance gains 2.706·v/(2ν), that of 1.645·√v̂ on ν degrees
  * of freedom.
+ *
+ * The readings lie beside a place that lost more than the panel, by d with uncertainty u_d: e is what went all over it,
+ * and the thinnest is thinner by all of d, its variance more by u_d². A gap that lowers the clear gets the share of
+ * A + u_d² all the same, for doubt about a place makes no panel thicker.
  */
 export const thinClear = (
   film: TotalFilm,
@@ -72,6 +77,8 @@ export type ClearChain = {
   readonly overPanel: Estimate;
   /** The part of the spread over the panel that is the topcoat's. */
   readonly within: { readonly variance: number; readonly dof: number };
+  /** Gone at one place beyond what went all over the panel. */
+  readonly atPlace: Estimate;
   readonly onThinnest: ThinClear;
 };
 
@@ -82,21 +89,14 @@ export function clearChain(
 ): ClearChain {
   const z = normalQuantile(1 - sharing.thinnestShare);
   const within = withinPanel(film.spread, knowledge, sharing);
-  const { under, byTotal, held, share, gapCounted, overPanel } = panelMean(
-    film,
-    knowledge,
-    within.variance,
-    sharing,
-  );
-  const { mean, variance } = overPanel;
+  const atPlace = goneAtPlace(film.taken);
+  const ofPanel = panelMean(film, knowledge, within.variance, sharing);
+  const mean = ofPanel.overPanel.mean - atPlace.mean;
+  const variance = ofPanel.overPanel.variance + atPlace.variance;
   return {
-    under,
-    byTotal,
-    held,
-    share,
-    gapCounted,
-    overPanel,
+    ...ofPanel,
     within,
+    atPlace,
     onThinnest: {
       mean: micrometres(mean - z * Math.sqrt(within.variance)),
       sd: micrometres(Math.sqrt(variance + (z ** 2 * within.variance) / (2 * within.dof))),
@@ -124,20 +124,22 @@ function panelMean(
   knowledge: LayerKnowledge,
   within: number,
   { underLeast }: Sharing,
-): Omit<ClearChain, 'within' | 'onThinnest'> {
+): Omit<ClearChain, 'within' | 'atPlace' | 'onThinnest'> {
   const under = underEstimate(film.spread, knowledge, within, underLeast);
   const noise = film.calibration ** 2 + film.spread.sd ** 2 / film.count;
   const byTotal = { mean: film.mean - under.mean, variance: under.variance + noise };
-  const held = heldOfClear(film.taken, knowledge, within);
+  const held = heldOfClear(film.taken.allOver ?? film.taken, knowledge, within);
   if (held === null) {
     return { under, byTotal, held, share: 1, gapCounted: 0, overPanel: byTotal };
   }
-  const share = held.variance / (held.variance + byTotal.variance);
+  const shareOf = (variance: number): number => variance / (variance + byTotal.variance);
   const gap = byTotal.mean - held.mean;
   const gapCounted = knowledge.statedUnder === null ? Math.min(0, gap) : gap;
+  const doubt = gapCounted < 0 ? goneAtPlace(film.taken).variance : 0;
+  const share = shareOf(held.variance + doubt);
   const overPanel = {
     mean: held.mean + share * gapCounted,
-    variance: held.variance * (1 - share),
+    variance: held.variance * (1 - shareOf(held.variance)),
   };
   return { under, byTotal, held, share, gapCounted, overPanel };
 }
@@ -164,7 +166,7 @@ function underEstimate(
 
 /** Null where only what lies under the clear is stated: the total then says it all. */
 function heldOfClear(
-  taken: RecordedRemoval,
+  taken: Pick<RecordedRemoval, 'mean' | 'sd'>,
   { top, statedClear, statedUnder, panelToPanel }: LayerKnowledge,
   within: number,
 ): Estimate | null {

@@ -1,4 +1,5 @@
 /** The topcoat that a panel may carry, as far as its total and what was stated tell. */
+import { normalQuantile } from '../../base/stats/normal.ts';
 import { type Micrometres, micrometres } from '../../base/units.ts';
 import type { Condition } from '../condition/condition.ts';
 import type {
@@ -30,6 +31,8 @@ export type PlainTopcoat = {
   readonly clearFloor: Micrometres;
   /** What both were told from. */
   readonly told: { readonly film: TotalFilm; readonly knowledge: LayerKnowledge };
+  /** By how many SDs what is stated differs from itself or from what was read, where both can hardly be true. */
+  readonly apart?: number;
 };
 
 /** What the panel may be besides, with the chance of it; no topcoat where any removal would be one too many then. */
@@ -53,7 +56,7 @@ export function topcoatCases(
   policy: LimitPolicy,
   model: FilmModel,
 ): readonly PlainTopcoat[] {
-  const { layers, limits, stated } = model;
+  const { layers, limits } = model;
   const { count, spread, calibration, operators = micrometres(0) } = film;
   // Of two operators who differ the lower may be right.
   const total = { mean: micrometres(film.mean - operators), count, spread, calibration, taken };
@@ -61,15 +64,15 @@ export function topcoatCases(
     finish: PlainTopcoat['finish'],
     { top, under }: LayerPrior,
     clearFloor: Micrometres,
-    statedClear: StatedLayer | null,
+    stated: Pick<PanelFacts, 'clear' | 'under'>,
   ): PlainTopcoat => {
     const knowledge = {
       top,
       under,
-      statedClear,
-      statedUnder: facts.under,
+      statedClear: stated.clear,
+      statedUnder: stated.under,
       zinc: facts.galvanised ? zincOf(layers) : NO_ZINC,
-      panelToPanel: stated.panelToPanel,
+      panelToPanel: model.stated.panelToPanel,
     };
     const { onThinnest, overPanel } = clearChain(total, knowledge, model.topcoat);
     return {
@@ -87,10 +90,21 @@ export function topcoatCases(
     finish: PlainTopcoat['finish'],
     layers: LayerPrior,
     clearFloor: Micrometres,
-  ): readonly PlainTopcoat[] =>
-    clearsHeld(facts, layers.top, model).map((clear) =>
-      topcoatOf(finish, layers, clearFloor, clear),
-    );
+  ): readonly PlainTopcoat[] => {
+    const held = (clear: StatedLayer | null, under: StatedLayer | null) =>
+      topcoatOf(finish, layers, clearFloor, { clear, under });
+    const least = (clear: StatedLayer | null, under: StatedLayer | null): PlainTopcoat[] => {
+      const both = held(clear, under);
+      const sds = statedApart(both.told, model);
+      if (sds === null) return [both];
+      const alone = under === null ? [both] : least(clear, null);
+      return [
+        ...alone.map((one) => ({ ...one, apart: sds })),
+        { ...held(null, under), apart: sds },
+      ].sort((one, other) => one.clear.mean - other.clear.mean);
+    };
+    return clearsHeld(facts, layers.top, model).flatMap((clear) => least(clear, facts.under));
+  };
   const clearOverBase = (): readonly PlainTopcoat[] =>
     topcoatsOf(
       'clear-over-base',
@@ -101,6 +115,24 @@ export function topcoatCases(
     topcoatsOf('single-stage', layers.singleStage, limits.singleStageFloor);
   if (facts.finish === 'clear-over-base' || facts.finish === 'matte') return clearOverBase();
   return facts.finish === 'unknown' ? [...clearOverBase(), ...singleStage()] : singleStage();
+}
+
+/**
+ * SDs between a stated clear and the total less what lies under it, where honest figures hardly ever differ so much: a
+ * mean of the two would be surer than either, of what one of them gets wrong. Null where both may be true; film that is
+ * thicker than a stated clear alone may lie under it.
+ */
+function statedApart(
+  { film, knowledge }: PlainTopcoat['told'],
+  { topcoat, measurement }: FilmModel,
+): number | null {
+  const { statedClear, statedUnder } = knowledge;
+  if ((statedClear ?? statedUnder) === null || statedClear?.readOn !== undefined) return null;
+  const { byTotal, held, gapCounted } = clearChain(film, knowledge, topcoat);
+  if (held === null) return null;
+  const sd = Math.sqrt(byTotal.variance + held.variance);
+  const sds = Math.abs(gapCounted) / sd;
+  return sds > normalQuantile(1 - measurement.rounds.falseAlarm / 2) ? sds : null;
 }
 
 /** What may be held of the clear before the total is looked at; the thinner first, null for what factories paint. */

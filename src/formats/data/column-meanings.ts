@@ -12,6 +12,8 @@ export const ownColumnMeanings: Readonly<Record<string, string>> = {
   aim_total:
     'The total of the aim that is asked for, tax and all, in the currency itself; empty without a price.',
   aim_total_minor: 'The same total in the least unit of the currency.',
+  further_aim_costs_less:
+    'That a further aim costs less than the one that is asked for, by how much and why, in words; empty where none does.',
   aims: 'The aims that are quoted, from the mildest to the strongest, with blanks between.',
   bias_mean_um:
     'How much the trainee reads more than the reference over the whole car, in µm; empty where fewer than three panels show it.',

@@ -198,6 +198,16 @@ export const diagnosticExamples: Readonly<Record<DiagnosticCode, DiagnosticExamp
         '{\n  "schema": "leastcut/film-record/1",\n  "visits": [\n    {\n      "date": "2026-03-31",\n      "panels": [\n        {\n          "panel": "roof",\n          "taken_um": 2.333333,\n          "taken_sd_um": 0.7,\n          "points": [\n            { "point": "1", "before_um": 118, "after_um": 116 },\n            { "point": "2", "before_um": 121, "after_um": 118 },\n            { "point": "3", "before_um": 116, "after_um": 114 }\n          ]\n        },\n        {\n          "panel": "bonnet",\n          "taken_um": 1.666667,\n          "taken_sd_um": 0.7,\n          "points": [\n            { "point": "1", "before_um": 119, "after_um": 117 },\n            { "point": "2", "before_um": 117, "after_um": 116 },\n            { "point": "3", "before_um": 122, "after_um": 120 }\n          ]\n        }\n      ]\n    }\n  ]\n}\n',
     },
   ),
+  'compare-worked-unread': example(
+    'compare before.csv after.csv --marked --template saloon --plan plan.json --record record.json --date 2026-03-31',
+    {
+      'after.csv': 'panel,point,reading_um\nroof,1,116\nroof,2,118\nroof,3,114\n',
+      'before.csv':
+        'panel,point,reading_um\nroof,1,118\nroof,2,121\nroof,3,116\nbonnet,1,119\nbonnet,2,117\nbonnet,3,118\n',
+      'plan.json':
+        '{\n  "schema": "leastcut/plan/1",\n  "vehicle": null,\n  "panels": [\n    {\n      "panel": "bonnet",\n      "verdict": "polish",\n      "steps": [\n        {\n          "machine": "da",\n          "pad": "foam-medium",\n          "product": "medium",\n          "sets": 2,\n          "removal_um": 2\n        }\n      ],\n      "removal_um": { "median": 2, "high": 5 },\n      "zones": []\n    }\n  ]\n}\n',
+    },
+  ),
   'date-in-future': example(
     'compare before.csv after.csv --marked --template saloon --record record.json --date 2926-03-31',
     {
@@ -245,6 +255,16 @@ export const diagnosticExamples: Readonly<Record<DiagnosticCode, DiagnosticExamp
     'monday.csv': 'panel,point,reading_um\nbonnet,1,101\nroof,1,99\n',
     'tuesday.csv': 'panel,point,reading_um\nbonnet,1,143\nroof,1,138\n',
   }),
+  'film-record-contradicts': example(
+    'survey samples/sound-saloon/readings.csv --job job.json --film-record other.json',
+    {
+      'job.json': '{\n  "schema": "leastcut/job/1",\n  "film_record": "visits.json"\n}\n',
+      'other.json':
+        '{\n  "schema": "leastcut/film-record/1",\n  "vehicle": "FH-1042",\n  "visits": [\n    {\n      "date": "2025-03-02",\n      "panels": [\n        {\n          "panel": "bonnet",\n          "taken_um": 2,\n          "taken_sd_um": 0.4\n        }\n      ]\n    },\n    {\n      "date": "2026-04-20",\n      "panels": [\n        {\n          "panel": "roof",\n          "taken_um": 1.1,\n          "taken_sd_um": 0.4\n        }\n      ]\n    }\n  ]\n}\n',
+      'visits.json':
+        '{\n  "schema": "leastcut/film-record/1",\n  "vehicle": "FH-1042",\n  "visits": [\n    {\n      "date": "2025-03-02",\n      "panels": [\n        {\n          "panel": "bonnet",\n          "taken_um": 2,\n          "taken_sd_um": 0.4\n        }\n      ]\n    },\n    {\n      "date": "2026-02-11",\n      "panels": [\n        {\n          "panel": "bonnet",\n          "taken_um": 1.4,\n          "taken_sd_um": 0.4\n        }\n      ]\n    }\n  ]\n}\n',
+    },
+  ),
   'film-record-differs': example('survey readings.csv --film-record visits.json', {
     'readings.csv':
       'panel,point,reading_um\nbonnet,1,112.4\nbonnet,2,114.1\nbonnet,3,113.2\nroof,1,121.3\nroof,2,119.8\n',
@@ -257,6 +277,16 @@ export const diagnosticExamples: Readonly<Record<DiagnosticCode, DiagnosticExamp
     'visits.json':
       '{\n  "schema": "leastcut/film-record/1",\n  "vehicle": "FH-7",\n  "visits": []\n}\n',
   }),
+  'film-record-older': example(
+    'survey samples/sound-saloon/readings.csv --job job.json --film-record first-visit.json',
+    {
+      'first-visit.json':
+        '{\n  "schema": "leastcut/film-record/1",\n  "vehicle": "FH-1042",\n  "visits": [\n    {\n      "date": "2025-03-02",\n      "panels": [\n        {\n          "panel": "bonnet",\n          "taken_um": 2,\n          "taken_sd_um": 0.4\n        }\n      ]\n    }\n  ]\n}\n',
+      'job.json': '{\n  "schema": "leastcut/job/1",\n  "film_record": "visits.json"\n}\n',
+      'visits.json':
+        '{\n  "schema": "leastcut/film-record/1",\n  "vehicle": "FH-1042",\n  "visits": [\n    {\n      "date": "2025-03-02",\n      "panels": [\n        {\n          "panel": "bonnet",\n          "taken_um": 2,\n          "taken_sd_um": 0.4\n        }\n      ]\n    },\n    {\n      "date": "2026-02-11",\n      "panels": [\n        {\n          "panel": "bonnet",\n          "taken_um": 1.4,\n          "taken_sd_um": 0.4\n        }\n      ]\n    }\n  ]\n}\n',
+    },
+  ),
   'gauge-drifted': example('survey readings.csv --gauge gauge.json', {
     'gauge.json':
       '{\n  "schema": "leastcut/gauge/1",\n  "permitted_error": { "fixed_um": 1, "proportional_pct": 2 },\n  "verdict": "pass",\n  "checks": [\n    { "check": "before", "shim_um": 100, "shim_uncertainty_um": 0.5, "mean_um": 100.1, "n": 5, "error_um": 0.1, "expanded_um": 0.6, "verdict": "pass" },\n    { "check": "after", "shim_um": 100, "shim_uncertainty_um": 0.5, "mean_um": 101.6, "n": 5, "error_um": 1.6, "expanded_um": 0.6, "verdict": "pass" }\n  ],\n  "drift": [{ "shim_um": 100, "change_um": 1.5, "expanded_um": 0.5, "proved": true }]\n}\n',
@@ -406,6 +436,13 @@ export const diagnosticExamples: Readonly<Record<DiagnosticCode, DiagnosticExamp
     {
       'shop.json':
         '{ "schema": "leastcut/shop/1", "prices": { "currency": "GBP", "labour_minor_per_h": 4500,\n  "materials": [{ "id": "mediun", "pack": 1000, "unit": "ml", "price_minor": 3750 }] } }\n',
+    },
+  ),
+  'price-pack-small': example(
+    'quote samples/sound-saloon/readings.csv --job samples/sound-saloon/job.json --defects samples/sound-saloon/defects.csv --shop shop.json --aim correct',
+    {
+      'shop.json':
+        '{ "schema": "leastcut/shop/1", "prices": { "currency": "GBP", "labour_minor_per_h": 4500,\n  "materials": [{ "id": "medium", "pack": 1, "unit": "ml", "price_minor": 3750 }] } }\n',
     },
   ),
   'price-small': example(
@@ -561,10 +598,16 @@ export const diagnosticExamples: Readonly<Record<DiagnosticCode, DiagnosticExamp
       '{\n  "schema": "leastcut/job/1",\n  "template": "coupe",\n  "panels": { "bonnet": { "clear_um": 118 } }\n}\n',
     'readings.csv': 'panel,point,reading_um\nbonnet,1,112\nbonnet,2,115\nbonnet,3,114\n',
   }),
+  'stated-layers-apart': example('survey readings.csv --job job.json', {
+    'job.json':
+      '{\n  "schema": "leastcut/job/1",\n  "template": "coupe",\n  "taken_um": 0,\n  "clear_um": 60,\n  "under_um": 100\n}\n',
+    'readings.csv':
+      'panel,point,reading_um\nbonnet,1,112\nbonnet,2,115\nbonnet,3,114\nroof,1,113\nroof,2,116\nroof,3,112\nboot lid,1,114\nboot lid,2,115\nboot lid,3,111\n',
+  }),
   'statistics-disagree': example('read input.csv', {
     'input.csv': 'panel;point;reading_um\nbonnet;1;1041\nbonnet;2;1063\nbonnet;Mean;105,2\n',
   }),
-  'statistics-left-out': example('read input.csv', {
+  'statistics-left-out': example('read input.csv -v', {
     'input.csv':
       'panel,point,reading_um\nbonnet,1,120\nbonnet,2,122\nbonnet,Mean,121\nroof,1,118\n',
   }),

@@ -22,6 +22,8 @@ export const diagnosticRemedies: Readonly<Record<DiagnosticCode, string>> = {
     'Mend the name: leastcut methods materials lists what jobs use up. What every job is to be charged stands under "fixed"; what only the shop keeps there may stay.',
   'price-small':
     'Write prices in the least unit of the currency: 4500 for 45.00 in pounds, euros or dollars.',
+  'price-pack-small':
+    'Write what the whole pack holds, in its unit: "pack": 1000 for a litre in ml. A pack that is so small stays.',
   'percent-small':
     'Write 19 for 19 %. A per cent under one that is meant stays: it is reckoned with as it stands.',
   'price-coin-large':
@@ -113,11 +115,15 @@ export const diagnosticRemedies: Readonly<Record<DiagnosticCode, string>> = {
   'compare-spots-left-out': 'Name the test spots with --spots, as for the plan.',
   'compare-not-recorded':
     'Read the panels that are named again, or correct the value that looks keyed wrongly, and compare once more.',
+  'compare-worked-unread':
+    'Read the panels that are named and compare once more: what is measured takes the place of what was foretold. Of a panel that was not worked say 0 sets with --worked.',
   'compare-record-left-out': 'Name the film record with --film-record, as for the plan.',
   'compare-plan-of-others':
     'Give the plan that was made from these readings, with the same nearside.',
   'stated-clear-too-thick':
     'State the clear alone under "clear_um": it lies over the base coat and the primer, and is less than what the gauge reads.',
+  'stated-layers-apart':
+    'The clear and what lies under it add up to what the gauge reads. Correct "clear_um" or "under_um", or leave one out.',
   'date-in-future':
     'Look at the year first. If the day is right, as of a quote that is to go out later, nothing is to be done.',
   'quote-before-read':
@@ -191,6 +197,10 @@ export const diagnosticRemedies: Readonly<Record<DiagnosticCode, string>> = {
     'Write the panel as leastcut template show names it; any usual name of it will do.',
   'settings-panel-ambiguous': 'Say which one: left or right, front or rear.',
   'settings-panel-twice': 'Keep one of the two names, and say all of the panel under it.',
+  'film-record-older':
+    'Leave out --film-record where the job names the record of the last visit, or give that one.',
+  'film-record-contradicts':
+    'Make one record of both, with all visits, and name it in the job as film_record.',
   'film-record-mismatch':
     'Name the film record of this vehicle in the job, or mend the vehicle in the record.',
   'film-record-differs':

@@ -279,6 +279,11 @@ export const defaultUses: readonly DefaultUse[] = [
     'quote: the warning price-coin-large',
   ),
   use(
+    'price.packs',
+    'asked about where used/pack > most, or pack of a liquid < least, and price ≥ this much labour',
+    'quote: the warning price-pack-small',
+  ),
+  use(
     'price.curve',
     'a plan for each aim from the mildest in even steps up to the strongest',
     'quote: the curve, and curve in a record',
@@ -288,6 +293,11 @@ export const defaultUses: readonly DefaultUse[] = [
     'training.scores',
     'z′ = d/√(σ_pt² + s̃²·(1/n + 1/n_ref) + u²); at the same marked points z = d/σ_pt, while u_ref ≤ share·σ_pt',
     'grade: scores and verdicts',
+  ),
+  use(
+    'training.scores.sigma_pt_film_um',
+    'u² of gauges that nobody named = Σ (share·(film − this))²/3 of both sides, where film is over this',
+    'grade: z′ of thick panels',
   ),
   use(
     'training.scores.slipped_share',

@@ -548,6 +548,26 @@ export const glossary: readonly GlossaryEntry[] = [
     'A value that looks keyed wrongly, a 0, or a value beyond the range of the gauge: read the same place again before anything else, as it decides what is said of that panel.',
   ),
   heading(
+    'once read again',
+    ['only once measured again'],
+    'What of the hours and the price of a quote is for panels that are worked only once they are read again: the job less the same job with nothing done on them.',
+  ),
+  heading(
+    'planned and not compared',
+    [],
+    'Panels that the plan works and that were not read again: what went there is forecast by the plan, or by the sets that were worked, and kept on the film record as that. Read them, and compare again.',
+  ),
+  heading(
+    'as built in',
+    [],
+    'What the program holds where no file and no option says otherwise; beside it stands what is in force.',
+  ),
+  heading(
+    'few points',
+    [],
+    'Panels that the plan works by three or four points: that is no bar to the work, and the further points that it names may let more go.',
+  ),
+  heading(
     'read more first',
     [],
     'Panels that the plan works though fewer than three points of them were read: read the further points that it names before any of them is worked.',
@@ -729,6 +749,11 @@ export const glossary: readonly GlossaryEntry[] = [
     'highest risk',
     ['largest_risk_prob'],
     'In a list of jobs: the risk of the panel whose risk is highest.',
+  ),
+  heading(
+    'at its aim',
+    [],
+    'In a list of quotes of several aims: the price of the one that the command, the job or the shop asks for.',
   ),
   heading(
     'not promised',
@@ -1345,6 +1370,11 @@ export const glossary: readonly GlossaryEntry[] = [
     'what is left is unsure by',
     ['doubt'],
     'The parts of the doubt about the clear that is left: how the total is shared between layers, the removal, the spread, the points, the gauge.',
+  ),
+  heading(
+    'a further aim costs less',
+    [],
+    'Jobs of a batch of which a stronger aim comes to less than the one that was asked for; why, and what film it takes, stands in the record of each.',
   ),
   heading(
     'perhaps twice',

@@ -458,7 +458,12 @@ export const keyMeanings: readonly KeyMeaning[] = [
   record(
     'left_um',
     '0.8',
-    'What might still go after that visit, in µm, where a survey of its later readings alone would allow more: it holds for those readings, until something more is read of the panel.',
+    'What might still go after that visit, in µm: no survey of its later readings, or of some of them, allows more, until something more is read of the panel.',
+  ),
+  record(
+    'left_by',
+    '"near-line"',
+    'What held it back, where that was the line that the word of the panel hangs on: a test spot of its own that is made later may settle it, and it holds no more then.',
   ),
   record('left_points', '5', 'At how many points the panel was read after that visit.'),
   record('left_mean_um', '107.4', 'What these points read on average, in µm.'),
@@ -466,6 +471,11 @@ export const keyMeanings: readonly KeyMeaning[] = [
     'left_read_um',
     '[105.2, 108.1, 107.4]',
     'Each reading at these points, in µm: some of them alone are nothing new either.',
+  ),
+  record(
+    'not_read',
+    'true',
+    'Of a panel that was worked and not read after: what went is the mean of what its plan foretold of the sets that were worked, with the spread of that, and nobody measured it.',
   ),
   record(
     'gained_um',
@@ -506,6 +516,11 @@ export const keyMeanings: readonly KeyMeaning[] = [
     'colour_on_pad',
     'false',
     'Whether colour came on the pad at a test spot. Under a clear nothing may go from that panel at any later visit; take the spot out of the record once the panel has been painted anew.',
+  ),
+  record(
+    'place',
+    '"left front corner"',
+    'Where on its panel a test spot was made, in the words of its file: spots at other places have other ones.',
   ),
   record('before_um', '121', 'What the point, or the mark, read before the work, in µm.'),
   record('after_um', '118', 'What the point, or the mark, read after the work, in µm.'),

@@ -30,6 +30,32 @@ export const priceDefaults = {
       [0.1, 100],
     ),
   },
+  packs: {
+    most: number(
+      5,
+      '1',
+      'assumption',
+      '',
+      'packs of one liquid or tape a job may take before the pack is asked about',
+      [1, 1000],
+    ),
+    least: number(
+      10,
+      'ml',
+      'assumption',
+      '',
+      'what a pack of a liquid must hold, or it is asked about',
+      [1, 1000],
+    ),
+    byUnit: number(
+      1,
+      'min',
+      'assumption',
+      '',
+      'labour that costs more than a pack does where a price is by the millilitre or metre',
+      [0.01, 60],
+    ),
+  },
   curve: {
     from: number(30, '%', 'assumption', '', 'mildest aim on the curve of a quote', [5, 90]),
     step: number(

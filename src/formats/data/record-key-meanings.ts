@@ -116,6 +116,8 @@ export const recordKeyMeanings: Readonly<Record<string, string>> = {
   baseline_expanded_um:
     'What the baseline is uncertain by, to 95 %, in µm; null where one panel makes it.',
   baseline_panels: 'The panels whose medians the baseline is the middle of.',
+  to_read:
+    'Places to read besides the points that advice asks for, whatever panels were asked for: the shuts of doors that tell whether a side was painted again, and places worked deeper at a visit on record that nobody has read since. `template sheet --for` has a row for each.',
   substrate: 'What the panel is made of, as the template or the job says.',
   may_be:
     'What a panel of factory film may be besides its word, as far as that moves what may go: with the chance of it (condition_prob) and the topcoat expected then where it is thinnest (clear_um; null where no removal would be safe). What may go keeps the risk over all of it.',
@@ -420,6 +422,8 @@ export const recordKeyMeanings: Readonly<Record<string, string>> = {
   gap_counted_um:
     'The gap as far as it counts, in µm: a thick total proves nothing of the topcoat.',
   over_panel: 'The topcoat over the whole panel.',
+  gone_at_place:
+    'What went at one place of the panel, a test spot or a deep defect, beyond what went all over it: 0 where nothing did.',
   within_sd_um: 'The part of the spread over the panel that is put down to the topcoat, in µm.',
   thinnest_share_pct: 'The share of the face that the estimate is about, in per cent.',
   on_thinnest: 'The topcoat there.',
@@ -489,6 +493,8 @@ export const recordKeyMeanings: Readonly<Record<string, string>> = {
     'The total as coins can pay it, in the least unit of the currency; null without prices.',
   deposit_minor:
     'What is to be paid beforehand, in the least unit of the currency, as coins can pay it and never over the total; null without prices, and where the price list asks for none.',
+  once_read_again:
+    'What of the row is for panels that are worked only once they are read again, as a 0, a value beyond the range or one keyed wrongly stands there: the row less the same row with nothing done on them. Null where it works no such panel.',
   per_extra_pct:
     'What each further per cent of correction costs from the row before: what the total and the film rise by, over what expected_pct rises by, the price to the least unit. Null for the first, and where no more is to be had.',
   short: 'Panels on which less than the aim is to be had, and why.',
@@ -582,7 +588,7 @@ export const recordKeyMeanings: Readonly<Record<string, string>> = {
   ndc: 'Classes of parts that can be told apart, by analysis of variance; compares with no other method; null where repeatability and reproducibility are nothing.',
   void_panels: 'Panels whose readings a blunder voids; the mark counts them so.',
   void_as:
-    'What becomes of it. unread: the values are made up beyond reasonable doubt, and count as not read. wrong: a slip spoils the readings, and the panel counts as unsatisfactory. turned: the points are numbered from the other end, or in another order, and the panel counts as questionable at the best.',
+    'What becomes of it. unread: the values are made up beyond reasonable doubt, and count as not read. wrong: a slip spoils the readings, and the panel counts as unsatisfactory. turned: the points are numbered from the other end, or in another order, or perhaps so (swapped-or-turned), and the panel counts as questionable at the best.',
   mark_if_sound_pct:
     'What the mark would be if no panel were void, in per cent; null where none is.',
   left_out: 'Trainees whom the figures of panels and of gauge R&R leave out.',

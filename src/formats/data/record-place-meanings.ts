@@ -47,6 +47,7 @@ export const recordPlaceMeanings: Readonly<Record<string, string>> = {
   'survey.panels': 'What is known of each panel, in walking order.',
   'survey.panels.baseline_um':
     'What the film of this panel would be if it was usual for the car, in µm: the baseline, with as much zinc as lies under that; null without any.',
+  'to_read.point': 'The name to read it by; null of a door shut, where any does.',
   'panels.mean_um': 'Mean of the points of the face, in µm; null where none was read.',
   'panels.sd_um':
     'Standard deviation of the points of the face, in µm; null where fewer than two were read.',
@@ -79,7 +80,7 @@ export const recordPlaceMeanings: Readonly<Record<string, string>> = {
   'why.clear':
     'How what is believed of the topcoat comes about; null where the total tells nothing of it.',
   'why.clear.finish': 'What the topcoat is: clear over base, or single-stage.',
-  'why.clear.taken_um': 'What earlier work is held to have taken, in µm.',
+  'why.clear.taken_um': 'What earlier work is held to have taken all over the panel, in µm.',
   'why.spread.sd_um': 'What comes of both, in µm.',
   'why.spread.dof': 'How much evidence stands behind that, in degrees of freedom.',
   'why.thinnest.min_um': 'The smallest reading of the face, in µm.',
@@ -179,6 +180,13 @@ export const recordPlaceMeanings: Readonly<Record<string, string>> = {
     'What each further per cent costs, in the least unit of the currency; null without prices.',
   'options.notes':
     'What the aim has to say for itself beside the aims before it, or beside a further one that is not quoted: where it clears or takes less, clears no more, costs less, or is the same, and why.',
+  'once_read_again.panels': 'The panels, by their ids.',
+  'once_read_again.time': 'By how many hours the job is longer for them.',
+  'once_read_again.time.p50_h': 'Of hours that half of such jobs take at most.',
+  'once_read_again.time.p80_h': 'Of hours that eight of ten such jobs take at most.',
+  'once_read_again.charged_min': 'Of the minutes that are charged.',
+  'once_read_again.total_minor':
+    'Of the total, its tax with it, in the least unit of the currency; null without prices.',
   'options.time': 'Hours of the whole job.',
   'options.time.p50_h':
     'Hours of the whole job that half of such jobs take at most; null where there is nothing to work.',
@@ -392,8 +400,10 @@ export const recordPlaceMeanings: Readonly<Record<string, string>> = {
   'panels.points': 'The points to read on the panel.',
   'zones.points': 'The points of the zone, by their names.',
   'sheet.points': 'The points to read on the panel.',
-  'points.u': 'How far across the panel the point lies, 0 front or left to 1.',
-  'points.v': 'How far down the panel the point lies, 0 top to 1 bottom.',
+  'sheet.place': 'Where they lie: on its face, or in the shut of a door.',
+  'points.u':
+    'How far across the panel the point lies, 0 front or left to 1; null of a place that is none of the template.',
+  'points.v': 'How far down the panel the point lies, 0 top to 1 bottom; null likewise.',
   'template.basis': 'On what grounds the numbers of built-in templates stand, key by key.',
   'basis.area_m2': 'On what grounds the areas of panels stand, which are in m².',
   'basis.substrate': 'On what grounds it stands what panels are made of.',

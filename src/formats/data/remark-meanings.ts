@@ -197,6 +197,11 @@ export const remarkMeanings: readonly RemarkMeaning[] = [
     'Read the car with a gauge that passes.',
   ),
   assumption(
+    'gauge-failed-unsaid',
+    'The gauge failed its check, and its file does not say by how much it is off: nothing is allowed for it.',
+    'Read the car with a gauge that passes, or check this one on shims.',
+  ),
+  assumption(
     'gauge-drifted',
     'The gauge file proves that the gauge moved between its two checks: a change of film between readings from before and from after may be the gauge’s.',
     'Read both anew when the gauge has settled.',
@@ -371,7 +376,7 @@ export const remarkMeanings: readonly RemarkMeaning[] = [
   advice(
     'settle',
     'The panel is near a line, and what may go hangs on which side of it it lies.',
-    'Its own words say by what it is settled: so many points, that point again, word of a repaint.',
+    'Its own words say by what it is settled: so many points, that point again, word of a repaint, a test spot of its own.',
   ),
   advice(
     'settle-clear',
@@ -660,7 +665,7 @@ export const remarkMeanings: readonly RemarkMeaning[] = [
   ),
   limit(
     'place',
-    'A spot at a deep defect was planned on the panel: no more goes than the plan leaves at its place, less what the panel lost beyond its plan, or, where the place was read after the work, less what is held to have gone there.',
+    'A spot at a deep defect, or a test spot, took more at one place of the panel than all over it: no more goes than what might go there without it, less all of that. Of a spot that was planned and not read since no more goes than the plan leaves at its place, less what the panel lost beyond its plan.',
     'Read that place, as a point called by its defect and counted (deep scratches 1), before anything more comes off the panel; if the spot was not worked, say so with --worked, 0 sets of it.',
   ),
   limit(
@@ -712,6 +717,11 @@ export const remarkMeanings: readonly RemarkMeaning[] = [
     'further-aim-costs-less',
     'Of an aim that is quoted alone: a further one that is not quoted clears as much and costs less.',
     'Quote that aim as well, and weigh the film it takes.',
+  ),
+  note(
+    'once-read-again',
+    'How many of the hours of an aim, and how much of its price, are for panels that are worked only once they are read again.',
+    'Read them again before the quote is given, and have it made anew.',
   ),
   note(
     'aim-same',
@@ -776,8 +786,8 @@ export const remarkMeanings: readonly RemarkMeaning[] = [
   ),
   assumption(
     'one-gauge',
-    'Nothing says that several gauges were used: what the one is off by cancels in each difference.',
-    'Name the gauge of a trainee with --trainee-gauge, if it was another.',
+    'Nothing says that several gauges were used: what the one is off by cancels in each difference. On thick film, where two would differ by more than σ_pt holds, scores allow for what a gauge may usually be off by.',
+    'Name the gauge of everybody with --gauge, and that of a trainee with --trainee-gauge, if it was another.',
   ),
   assumption(
     'own-points',
@@ -816,6 +826,11 @@ export const remarkMeanings: readonly RemarkMeaning[] = [
     'Number points as the marks on the panel are.',
   ),
   reason(
+    'swapped-or-turned',
+    'With the names of two panels changed the readings agree with the reference, and in another order of their points nearly as well; as they stand they do not. Which of the two it was the values do not show, and each counts as questionable.',
+    'Look which it was; write the name of a panel while you stand before it, and number points as the marks on the panel are.',
+  ),
+  reason(
     'step-changes',
     'Far more readings than chance allows lack the last figure that the others show: a display has one step all through.',
     'Write each reading as the gauge shows it.',
@@ -837,7 +852,7 @@ export const remarkMeanings: readonly RemarkMeaning[] = [
   ),
   reason(
     'too-regular',
-    'Readings of a panel differ far less than its film does.',
+    'Points of a panel differ far less than its film does: they lie at one place of it, such as the middle, or nobody read them. Which of the two, the values do not show; either way they tell nothing of the rest of the panel, and where chance is as good as ruled out it counts as not read.',
     'Spread the points over the panel, and write each reading as it comes.',
   ),
   reason(
@@ -926,6 +941,16 @@ export const remarkMeanings: readonly RemarkMeaning[] = [
     'At an earlier visit surely more came off the panel than might go, by a comparison that the film record kept. What went counts in its limits, with what it is uncertain by; what took so much (sets, pad, pressure, softer paint) nobody wrote down.',
   ),
   caution(
+    'worked-unread',
+    'At an earlier visit the panel was worked, and not read after: the film record holds what its plan foretold to be gone, with the spread of that, as nobody measured it. It counts in what may go.',
+    'Compare the readings of before that work with these, and keep that on the record: what is measured takes the place of what was foretold.',
+  ),
+  caution(
+    'left-by-number',
+    'The film record says what was left of the panel after a visit, and keeps none of the readings that ended it, as older ones do. The panel is read at fewer points than then: whether some of those were left out nobody can say, so no more may go than was left.',
+    'Read the panel at as many points as then, or more; or compare the readings of that visit again and keep the new record.',
+  ),
+  caution(
     'place-on-record',
     'At an earlier visit a spot at a deep defect was planned on the panel: it was to take so much at one place beyond what the panel lost. Nobody has read that place since. What may go is told of the rest of the panel; a plan works no other spot on it.',
     'Keep off that place. Read it, as a point of the panel called by the defect and counted (deep scratches 1), before anything more comes off there.',
@@ -940,9 +965,19 @@ export const remarkMeanings: readonly RemarkMeaning[] = [
     'A test spot surely took more than might go on its panel: the whole 95 % interval of what its marks lost lies over it. Whatever took so much is not known yet.',
     'Work nothing further till the marks are read again and it is known what took it.',
   ),
+  note(
+    'clear-read-apart',
+    'The clear that an instrument for layers read of a panel and its total leave next to nothing for the base coat and the primer: both can hardly be right. They are not averaged; what may go is the least that either allows.',
+    'Read the clear and the total of that panel again.',
+  ),
+  note(
+    'spots-one-place',
+    'Test spots of a panel under several names may be one place that was worked on: nothing tells them apart. Their marks begin where those of another ended, as well as the gauge can tell, or their film was not read, and no place is named. All that they took is then held to be gone there, and not the most of one alone.',
+    'Say where each was made, in the column place of the test spots: other words, other places.',
+  ),
   caution(
     'spot-perhaps-overrun',
-    'What the marks of a test spot lost lies over what might go on its panel, though its 95 % interval reaches under that.',
+    'What the marks of a test spot, or of several that may be one place, lost lies over what might go on its panel, though its 95 % interval reaches under that.',
     'Read the same points again, wiped and cool.',
   ),
   reason(
@@ -976,7 +1011,7 @@ export const remarkMeanings: readonly RemarkMeaning[] = [
   ),
   caution(
     'side-painted',
-    'Neighbouring panels of one side read over the panels that face them, together, by more than sides painted alike differ (25 µm): they may have been painted again as one, or the factory did so. More readings do not tell which. Nothing may go from them till it is settled, and they are no measure of what may go from other repaint.',
+    'Neighbouring panels of one side read over the panels that face them, together, by more than sides painted alike differ (25 µm): they may have been painted again as one, or the factory did so. More readings do not tell which. Panels of neither side that lie nearer to them than to the panels that face them are held with them. Nothing may go from any of these till it is settled, and those of the side are no measure of what may go from other repaint.',
     'State what was painted again (painted_days_ago); or read the shuts of two doors and of those that face them (place shut), which are masked when a side is painted: apart as the faces are, it was not, and alike, the film on the faces came later; or make a test spot on each: without colour as much may go as from the least of the other original panels.',
   ),
   note(

@@ -207,6 +207,7 @@ const templateShow: Columns = {
 const templateSheet: Columns = {
   panel: 'sheet[].panel',
   point: 'sheet[].points[].point',
+  place: 'sheet[].place',
   repeat: null,
   reading_um: null,
   u: 'sheet[].points[].u',
@@ -300,6 +301,7 @@ export const tableColumns: Readonly<Record<string, Columns>> = {
     ...gathered('kind', 'aims', 'currency', 'currency_digits'),
     ...gathered('least_total_minor', 'most_total_minor'),
     ...gathered('least_total', 'most_total', 'aim', 'aim_total_minor', 'aim_total'),
+    ...gathered('further_aim_costs_less'),
     ...gathered('least_time_p50_h', 'most_time_p80_h', 'n_exclusions'),
     ...failure,
   },

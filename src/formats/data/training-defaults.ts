@@ -24,6 +24,14 @@ export const trainingDefaults = once(
           'standard deviation that a trainee’s mean of a panel may have: z is the difference in units of it',
           [0.1, 50],
         ),
+        sigmaPtFilm: number<Micrometres>(
+          micrometres(120),
+          'µm',
+          'assumption',
+          'about as thick as factory film; two gauges permitted ± 2 % differ there by 2 µm (SD), which σ_pt holds',
+          'film up to which σ_pt holds what gauges are off by that nobody named; over it a score allows for their share of the rest',
+          [0, 5000],
+        ),
         questionable: number(
           2,
           '1',

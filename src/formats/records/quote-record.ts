@@ -59,6 +59,13 @@ const short = z.strictObject({
   reasons: z.array(remark),
 });
 
+const onceReadAgain = z.strictObject({
+  panels: z.array(z.string()),
+  time: z.strictObject({ p50_h: z.number(), p80_h: z.number() }),
+  charged_min: count,
+  total_minor: minorOrNull,
+});
+
 const option = z.strictObject({
   aim: z.string(),
   aimed_pct: percent,
@@ -85,6 +92,7 @@ const option = z.strictObject({
   materials: z.array(material),
   stage_costs: z.array(z.strictObject({ stage: z.string(), materials_minor: minor })),
   towel_loads: count,
+  once_read_again: onceReadAgain.nullable(),
   notes: z.array(remark),
 });
 

@@ -13,6 +13,7 @@ import {
   resultOf,
   setting,
   share,
+  word,
   zoned,
 } from './record-parts.ts';
 
@@ -109,6 +110,7 @@ const why = z
         share_g: share,
         gap_counted_um: z.number(),
         over_panel: estimate,
+        gone_at_place: estimate,
         within_sd_um: z.number().min(0),
         thinnest_share_pct: percent,
         on_thinnest: estimate,
@@ -199,6 +201,9 @@ export const surveyRecordSchema = recordOf(
     baseline_expanded_um: figure,
     baseline_panels: z.array(z.string()),
     notes: z.array(remark),
+    to_read: z.array(
+      z.strictObject({ panel: z.string(), point: word, place: z.enum(['face', 'shut']) }),
+    ),
     panels: z.array(panel),
   }),
 );

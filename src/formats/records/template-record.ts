@@ -55,6 +55,15 @@ export const templateRecordSchema = recordOf(
   resultOf('template', {
     template: z.string(),
     repeats: z.number(),
-    sheet: z.array(z.strictObject({ panel: z.string(), name: z.string(), points })),
+    sheet: z.array(
+      z.strictObject({
+        panel: z.string(),
+        name: z.string(),
+        place: z.enum(['face', 'shut']),
+        points: z.array(
+          z.strictObject({ point: z.string(), u: share.nullable(), v: share.nullable() }),
+        ),
+      }),
+    ),
   }),
 );

@@ -5,7 +5,7 @@
 
 import { numberDeclaredBy } from '../cells/declared-numbers.ts';
 import { markerLegend } from '../cells/markers.ts';
-import { unitNamed } from '../cells/unit.ts';
+import { splitUnit, unitNamed } from '../cells/unit.ts';
 import {
   dayAlone,
   namesVisit,
@@ -213,19 +213,34 @@ export function tellApart(row: Row, { findings, ...where }: Reader): void {
 }
 
 /** A row of readings above the names of the columns, perhaps of another dialect, is not passed over. */
-export function tellRowAbove(row: Row, { source, context, findings }: Reader): boolean {
+export function tellRowAbove(
+  row: Row,
+  layout: Layout,
+  { source, context, findings }: Reader,
+): boolean {
   const line = lineFrom(source.text, row.start);
-  const isRow = delimiters.some((delimiter) => {
+  const namesPanel = (cell: string) =>
+    context.isPanel(cell) || context.isPanel(splitUnit(cell).label);
+  const isRow = [...delimiters, /\s{2,}/u].some((delimiter) => {
     const cells = line.split(delimiter).map((cell) => cell.replace(/^\s*"|"\s*$/gu, '').trim());
-    return cells.length > 1 && cells.some(context.isPanel) && cells.some(isNumber);
+    return cells.length > 1 && cells.some(isNumber) && cells.some(namesPanel);
   });
-  if (!isRow) return false;
+  if (!isRow && !fillsReadings(row, layout)) return false;
   findings.add('error', 'row-above-header', () => ({
     message: 'a row of readings stands above the names of the columns that were found',
     at: source.placeAt(row.start, line.length),
     hint: 'give each table its header, and all of them one delimiter; or use --header-line',
   }));
   return true;
+}
+
+/** `3;109;121;192` above `Point;bonnet;roof;boot`: numbers in most columns of readings, and no count of them. */
+function fillsReadings({ cells }: Row, { readings }: Layout): boolean {
+  const texts = readings.map(({ column }) => (cells[column] ?? '').trim()).filter((t) => t !== '');
+  const counts = texts.every((text, k) => Number(text) === Number(texts[0]) + k);
+  return (
+    texts.length > 1 && texts.length * 2 >= readings.length && texts.every(isNumber) && !counts
+  );
 }
 
 /** A header in the middle of the file that another delimiter splits. */

@@ -39,7 +39,7 @@ const mostAbove = 20_000;
 
 export function readPreamble(row: Row, state: State, reader: Reader): void {
   const { isPanel } = reader.context;
-  if (tellRowAbove(row, reader)) return;
+  if (tellRowAbove(row, state.layout, reader)) return;
   const saying = sayingOf(row);
   if (saying !== undefined) hear(row, saying, state);
   const unit = saying !== undefined && namesUnit(saying) ? undefined : unitSaying(row);

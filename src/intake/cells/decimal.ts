@@ -89,6 +89,12 @@ export function decideDecimal(
   };
 }
 
+/** Of readings that all have one decimal behind a point. */
+export const pointInEach = (count: number): DecimalDecision => ({
+  ...{ mark: '.', proven: true, threes: false, thousands: '', signsBehind: false, both: false },
+  evidence: votesSentence('.', count, count),
+});
+
 /** 5 µm where 5000 is the most: no film of paint on a vehicle is thinner, a single layer included. */
 export const thinnestOf = (largest: number): number => largest / 1000;
 
@@ -173,6 +179,9 @@ function thousandsOf(
   return most?.[0] ?? '';
 }
 
+const votesSentence = (mark: DecimalMark, votes: number, count: number): string =>
+  `${votes} of ${count} readings ${votes === 1 ? 'fits' : 'fit'} only a decimal ${nameOfMark[mark]}`;
+
 /** What is said of a mark that the caller named. */
 export const decimalAsked = (mark: DecimalMark): string => `decimal ${nameOfMark[mark]} as asked`;
 
@@ -182,10 +191,8 @@ function sentence(
   { count, ownMarks }: SortedNumbers,
   given: DecimalMark | undefined,
 ): string {
-  const name = `decimal ${nameOfMark[mark]}`;
   if (given !== undefined) return decimalAsked(given);
-  if (votes > 0)
-    return `${votes} of ${count} readings ${votes === 1 ? 'fits' : 'fit'} only a ${name}`;
+  if (votes > 0) return votesSentence(mark, votes, count);
   return ownMarks > 0
     ? `${ownMarks} of ${count} readings ${ownMarks === 1 ? 'has' : 'have'} the Arabic decimal mark`
     : `no reading of ${count} needs a decimal mark`;

@@ -1,10 +1,9 @@
 /**
  * Whether a number can be the reading of a film.
  *
- * 0 is what a gauge shows on bare metal or without a signal: it is left out aloud. A value a little below 0
- * comes from a zero set on another surface: it is what the gauge showed, so it is kept and flagged, and makes
- * its panel thin, which is the safe side. One as far below 0 as paint is thick no zero explains: it is a slip of
- * the sign or a difference, and left out aloud. Over the largest reading of gauges for vehicle paint (built in,
+ * 0 is what a gauge shows on bare metal or without a signal: it is left out aloud. No film is below 0 either: a
+ * value a little below it is such a 0 of a gauge whose zero was set on another surface, and no mean takes it. One
+ * as far below 0 as paint is thick no zero explains: it is a slip of the sign or a difference. Over the largest reading of gauges for vehicle paint (built in,
  * 5000 µm) none of them reads; such a value is a slip of unit or key and stops the file.
  */
 import { shown } from '../../base/rounding.ts';
@@ -28,7 +27,7 @@ export function judged(
     );
   }
   if (value > 0) return { kind: 'reading', thickness: inMicrometres(value, unit), decimals };
-  if (value < 0) return belowZero(text, inMicrometres(value, unit), decimals);
+  if (value < 0) return belowZero(text, inMicrometres(value, unit));
   return noFilm(
     text,
     'a 0 is no film reading',
@@ -39,21 +38,20 @@ export function judged(
 /** No zero that was set on another surface is off by as much as paint is thick. */
 const FARTHEST_ZERO = 40;
 
-const belowZero = (text: string, thickness: Micrometres, decimals: number): ReadingCell =>
+/** What is said of a value that no zero explains: what was read there is not known. */
+export const FAR_BELOW_ZERO =
+  'a value below 0 is no film, and as large as one: a slip of the sign, or a difference';
+
+const belowZero = (text: string, thickness: Micrometres): ReadingCell =>
   thickness > -FARTHEST_ZERO
-    ? {
-        kind: 'reading',
-        thickness,
-        decimals,
-        complaint: {
-          ...doubted,
-          message: `${quoted(text)}: a value below 0 is no film; it is kept as it stands`,
-          hint: 'the zero of the gauge was set on another surface: set it again and measure anew',
-        },
-      }
+    ? noFilm(
+        text,
+        'a value below 0 is no film reading',
+        'a gauge shows it for 0, bare metal, where its zero was set on another surface: set it again and read the point anew',
+      )
     : noFilm(
         text,
-        'a value below 0 is no film, and as large as one: a slip of the sign, or a difference',
+        FAR_BELOW_ZERO,
         'if the gauge showed it without the sign, take that out; else read the point again',
       );
 

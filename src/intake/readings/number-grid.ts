@@ -91,7 +91,7 @@ const gapBetween = ({ text }: Source, above: Row, row: Row): boolean =>
   row.line - above.line > 1 &&
   text.slice(above.start, row.start).split('\n').slice(1, -1).some(isSigns);
 
-const isSigns = (text: string): boolean => !/[\p{L}\p{N}]/u.test(text);
+const isSigns = (text: string): boolean => !/[a-z\d]/i.test(text) && !/[\p{L}\p{N}]/u.test(text);
 
 /** A first column without a name that numbers most rows, as points are numbered under a corner that is left empty. */
 function countAt({ layout: { header, readings }, rows }: Table): number {

@@ -5,6 +5,7 @@
  * it would count its sources twice. The same goes for a row without such a word whose values prove it.
  */
 
+import { numberShape } from '../cells/numbers.ts';
 import type { Findings } from '../findings.ts';
 import { cellText } from '../rows/row.ts';
 import type { Row } from '../rows/tokens.ts';
@@ -48,6 +49,7 @@ export function leaveOutStatistics(
   const byValue = statisticsByValue(table, (row) => named.has(row), isPanel, findings);
   tellNamelessBelow(table, named, findings);
   if (named.size + byValue.size === 0) return { table, excluded: [], rows: [] };
+  const readingsGive = readingsBehind(table, (row) => named.has(row) || byValue.has(row), isPanel);
   const excluded: ExcludedCell[] = [];
   const found: StatisticsRow[] = [];
   const rows = table.rows.filter((row) => {
@@ -63,10 +65,35 @@ export function leaveOutStatistics(
       ...{ class: 'statistics', reason, ...ofNoPanel },
     });
     found.push({ row, statistic, column });
-    findings.add('warning', 'statistics-left-out', () => ({ message: reason, at }));
+    const severity = named.has(row) && readingsGive(row, column) ? 'note' : 'warning';
+    findings.add(severity, 'statistics-left-out', () => ({ message: reason, at }));
     return false;
   });
   return { table: { ...table, rows }, excluded, rows: found };
+}
+
+/**
+ * Whether the readings that a row of statistics is of stand in the table: where none does, its number is all
+ * that is known of a panel.
+ */
+function readingsBehind(
+  { layout, rows }: Table,
+  isStatistic: (row: Row) => boolean,
+  isPanel: (label: string) => boolean,
+): (row: Row, column: number) => boolean {
+  const panelAt = layout.columns.get('panel') ?? -1;
+  const read = rows.filter((row) => !isStatistic(row));
+  const holds = (row: Row, column: number) => numberShape(cellText(row, column)) !== undefined;
+  return (row, column) => {
+    const panel = panelAt === column ? '' : cellText(row, panelAt);
+    const own = isPanel(panel) ? read.filter((one) => cellText(one, panelAt) === panel) : read;
+    return (
+      own.length > 0 &&
+      layout.readings.every(
+        (at) => !holds(row, at.column) || own.some((one) => holds(one, at.column)),
+      )
+    );
+  };
 }
 
 /**

@@ -140,7 +140,9 @@ function tellUnknown(
         cell.text === ''
           ? `column ${column + 1} has no name and is the mean of the readings beside it in every row: it is left out`
           : `a statistics column: ${cell.text} is no ${layout.kind === 'wide' ? 'panel' : 'reading'}`;
-      findings.add('warning', 'statistics-left-out', () => ({ message, at: at(column) }));
+      const severity =
+        cell.text !== '' && readingsBeside(layout, rows, column) ? 'note' : 'warning';
+      findings.add(severity, 'statistics-left-out', () => ({ message, at: at(column) }));
       continue;
     }
     if (standsAmongReadings(layout, rows, column)) {
@@ -159,6 +161,12 @@ function tellUnknown(
     });
   }
 }
+
+/** Whether each number of a column of statistics stands beside readings it may be of. */
+const readingsBeside = ({ readings }: Layout, rows: readonly Row[], column: number): boolean =>
+  rows.every(
+    (row) => !isNumber(row, column) || readings.some((reading) => isNumber(row, reading.column)),
+  );
 
 /** `L`, `K`, `R`: between two columns of readings, filled as they are. */
 function standsAmongReadings(
@@ -229,5 +237,8 @@ function countsBeside({ layout, rows }: Table, column: number): boolean {
 const isConstant = (rows: readonly Row[], column: number): boolean =>
   rows.length > 2 && new Set(rows.map((row) => cellText(row, column))).size === 1;
 
+const isNumber = (row: Row, column: number): boolean =>
+  numberShape(cellText(row, column)) !== undefined;
+
 const holdsNumbers = (rows: readonly Row[], column: number): boolean =>
-  rows.some((row) => numberShape(cellText(row, column)) !== undefined);
+  rows.some((row) => isNumber(row, column));

@@ -125,15 +125,18 @@ export function settleTables(
 }
 
 function leaveOutSayings(
-  [table]: readonly Table[],
+  tables: readonly Table[],
   sayings: Parts['statistics'],
   findings: Findings,
 ): readonly ExcludedCell[] {
+  const [table] = tables;
   if (table === undefined) return [];
+  // Where a table has no readings, the line may be all that is known of a panel.
+  const severity = tables.every(({ rows }) => rows.length > 0) ? 'note' : 'warning';
   return sayings.map(({ row, saying: { key, value, column } }) => {
     const at = placeOf(table, row, column);
     const reason = `a line of statistics: ${key} is no reading`;
-    findings.add('warning', 'statistics-left-out', () => ({ message: reason, at }));
+    findings.add(severity, 'statistics-left-out', () => ({ message: reason, at }));
     const { file, line = 0, column: first = 0 } = at;
     return {
       ...{ file, line, column: first, text: value },

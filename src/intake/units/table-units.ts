@@ -57,6 +57,8 @@ export function decideUnits(
     if (value === undefined && missing && agree && above.length === 0 && first !== undefined) {
       if (isLike(first.unit)) return first;
     }
+    // Of nothing but statistics no unit is asked: none of their numbers is read.
+    if (missing && shaped[k]?.table.rows.length === 0) return value ?? first ?? ofNoReadings;
     findings.addAll(diagnostics.map((diagnostic) => lostOr(diagnostic, table)));
     return value;
   });
@@ -66,6 +68,10 @@ export function decideUnits(
   if (lost !== undefined) findings.addAll([lost]);
   return all;
 }
+
+const ofNoReadings: UnitDecision = {
+  ...{ unit: 'um', evidence: '', byRow: false, cellsNameUnits: false },
+};
 
 const isMissing = ({ value, diagnostics }: Outcome<UnitDecision>): boolean =>
   value === undefined &&

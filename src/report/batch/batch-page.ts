@@ -17,6 +17,7 @@ import {
   title,
 } from '../model.ts';
 import { amountText } from '../quote/money-text.ts';
+import { savedBy } from './further-aim.ts';
 
 /** A row of the summary, each figure by the name of its column. */
 export type SummaryRow = ReadonlyMap<string, DataCell>;
@@ -70,6 +71,17 @@ const aims = (row: SummaryRow): string => {
   return [first, ...more.slice(-1)].join('–').replace('%', '\u00a0%');
 };
 
+const isOneOfSeveral = (row: SummaryRow): boolean =>
+  String(row.get('aims') ?? '').includes(' ') && numberOf(row, 'aim_total_minor') !== null;
+
+/** `correct 1,350.31`, in the currency beside it: of the aims side by side the one that was asked for. */
+function atItsAim(row: SummaryRow): string {
+  const total = numberOf(row, 'aim_total_minor');
+  return total === null
+    ? NONE
+    : `${String(row.get('aim')).replace('%', '\u00a0%')}\u00a0${money(total, row)}`;
+}
+
 /** Hours are of what is worked: none where nothing may be, or nothing wants it. */
 const isUnworked = (row: SummaryRow): boolean =>
   row.get('status') === 'done' &&
@@ -114,6 +126,7 @@ function columnsOf(
         ...(new Set(quoted.map(aims)).size > 1 ? [{ ...column('aims'), of: aims }] : []),
         right('hours', range('least_time_p50_h', 'most_time_p80_h', hours)),
         { ...right('price', priced), none: 'no price' },
+        ...(quoted.some(isOneOfSeveral) ? [{ ...right('at its aim', atItsAim), none: '' }] : []),
         right(
           'not promised',
           figure('n_exclusions', (value) => counted(value, 'thing')),
@@ -151,6 +164,7 @@ export function batchBlocks(
     ...(unworked.length === 0
       ? []
       : [gap, paragraph('Nothing polished', unworked.map((row) => text(row, 'job')).join(', '))]),
+    ...furtherAimBlocks(rows),
     ...(warned.length === 0 ? [] : [gap, warnedBlock(warned)]),
     ...(doubled.length === 0 ? [] : [gap, list('Perhaps twice', doubled)]),
     ...(wrong.length === 0
@@ -183,6 +197,15 @@ const jobsTable = (rows: readonly SummaryRow[], columns: readonly ShownColumn[])
     ...columns.map((column) => cell(column.of(row))),
   ]),
 });
+
+/** Why, and what film it takes, stands in the record. */
+function furtherAimBlocks(rows: readonly SummaryRow[]): readonly Block[] {
+  const told = rows.flatMap((row) => {
+    const said = row.get('further_aim_costs_less');
+    return typeof said === 'string' ? [`${text(row, 'job')}: ${savedBy(said)}`] : [];
+  });
+  return told.length === 0 ? [] : [gap, list('A further aim costs less', told)];
+}
 
 /** The page has no room for them, and nobody else tells them. */
 const warnedBlock = (warned: readonly SummaryRow[]): Block => {

@@ -1,6 +1,7 @@
 /** A batch as rows for a spreadsheet: a row a job, with the few figures that are looked at first. */
 import type { DataCell, MachineRecord } from '../model.ts';
 import { plainAmount } from '../quote/money-text.ts';
+import { furtherAimCostsLess } from './further-aim.ts';
 import { at, list, plain } from './record-paths.ts';
 
 type Figures = readonly {
@@ -113,6 +114,7 @@ const quoteFigures: Figures = [
   { name: 'aim', of: aimWord },
   { name: 'aim_total_minor', of: totalOfAim },
   { name: 'aim_total', of: (result) => inCurrency(result, totalOfAim(result)) },
+  { name: 'further_aim_costs_less', of: furtherAimCostsLess },
   {
     name: 'least_time_p50_h',
     of: (result) => leastOf(options(result).map((option) => at(option, 'time', 'p50_h'))),

@@ -20,6 +20,7 @@ import {
   notRecordedLine,
   pointLists,
   pointsLine,
+  workedUnreadLine,
 } from './compare-points-lines.ts';
 import { riseLines } from './compare-rise-lines.ts';
 import { shiftLines } from './compare-shift-lines.ts';
@@ -44,8 +45,9 @@ export function compareBlocks(result: CompareResult, options: PageOptions): read
     ...leftLines(compared, unit),
     ...gainedLines(compared, unit),
     ...notComparedLine(result),
+    ...workedUnreadLine(result, unit),
     ...notRecordedLine(result),
-    ...(options.verbose ? pointLists(panels) : pointsLine(panels)),
+    ...(options.verbose ? pointLists(panels) : pointsLine(panels, options)),
   ];
   return [
     title(heading(result)),

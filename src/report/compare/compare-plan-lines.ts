@@ -5,9 +5,10 @@ import { shownFile } from '../../base/file-name.ts';
 import { shown } from '../../base/rounding.ts';
 import { thicknessText, unitName } from '../../base/sentence.ts';
 import type { LengthUnit } from '../../base/units.ts';
-import { defectText } from '../../film/place-note.ts';
+import { placeName } from '../../film/place-note.ts';
 import type { Panel } from '../../film/template/template.ts';
 import type { CompareResult } from '../../tasks/compare/compare-files.ts';
+import type { PanelPlace } from '../../tasks/compare/compare-places.ts';
 import type { PlaceRead } from '../../tasks/compare/compare-places-read.ts';
 import { mainStep, type RateSeen } from '../../tasks/compare/compare-plan.ts';
 import type { PartLeft } from '../../tasks/compare/part-left.ts';
@@ -38,11 +39,13 @@ export const planInDoubt = ({ planOfOthers }: CompareResult): readonly Block[] =
 export function placesLine({ places }: CompareResult, unit: LengthUnit): readonly Block[] {
   const unread = places.filter(({ place }) => place.read === null);
   const told = unread.map(
-    ({ panel, place: { defect, median, high } }) =>
-      `${panel.name}, ${defectText(defect)}: ${thicknessText(median, unit)} (up to ${thicknessText(high, unit)}) ${unitName(unit)} more by a spot`,
+    ({ panel, place }) =>
+      `${panel.name}, ${placeName(place, placesOn(panel, places))}: ${thicknessText(place.median, unit)} (up to ${thicknessText(place.high, unit)}) ${unitName(unit)} more by a spot`,
   );
   const points = [...new Set(unread.map(({ place: { point } }) => `“${point}”`))].join(', ');
-  const read = places.flatMap(({ panel, place }) => readText(panel, place, unit));
+  const read = places.flatMap(({ panel, place }) =>
+    readText(placeName(place, placesOn(panel, places)), { panel, place }, unit),
+  );
   return [
     ...(read.length === 0 ? [] : [paragraph('Read at the spots', joined(read, '; ', '.'))]),
     ...(unread.length === 0
@@ -63,16 +66,19 @@ export function placesLine({ places }: CompareResult, unit: LengthUnit): readonl
   ];
 }
 
+const placesOn = ({ id }: Panel, places: readonly PanelPlace[]): readonly PlaceRead[] =>
+  places.filter(({ panel }) => panel.id === id).map(({ place }) => place);
+
 /** `roof, deep scratches: 2.9 ± 1.3 µm more than the panel, 3.0 planned` */
 const readText = (
-  { name }: Panel,
-  { defect, median, read }: PlaceRead,
+  spot: string,
+  { panel: { name }, place: { median, read } }: PanelPlace,
   unit: LengthUnit,
 ): readonly string[] =>
   read === null
     ? []
     : [
-        `${name}, ${defectText(defect)}: ${thicknessText(read.taken.mean, unit)} ± ${thicknessText(read.taken.sd, unit)} ${unitName(unit)} more than the panel are held to be gone, ${thicknessText(median, unit)} planned`,
+        `${name}, ${spot}: ${thicknessText(read.taken.mean, unit)} ± ${thicknessText(read.taken.sd, unit)} ${unitName(unit)} more than the panel are held to be gone, ${thicknessText(median, unit)} planned`,
       ];
 
 /** Marks are read for a plan that was made before them: which readings it was made from, and what follows. */
@@ -175,7 +181,7 @@ const partsOfRate = ({ combination }: RateSeen, panels: CompareResult['panels'])
 
 /** Only a rate that looks wrong is worth a line; where the panels disagree, it is not the rate alone. */
 function rateLine(
-  { combination, panels, factor, looks }: RateSeen,
+  { combination, panels, factor, looks, withinKnown }: RateSeen,
   parts: readonly PartLeft[],
   unless: string,
 ): readonly Block[] {
@@ -190,10 +196,16 @@ function rateLine(
       'Rate',
       looks === 'too-low'
         ? `${on}, cuts more than its rate says: ${times}.`
-        : `${on}, cuts less than its rate says: ${times}. So it looks where the gauge reads too high by now: check it on a shim before another set.`,
+        : `${on}, cuts less than its rate says: ${times}${ofLess(withinKnown)}`,
     ),
   ];
 }
+
+/** Film that a gauge hides looks so too; what the rate itself may be off by is no reason to look for a fault. */
+const ofLess = (withinKnown: boolean): string =>
+  withinKnown
+    ? ', no more than the plan held its rate to be off by.'
+    : '. So it looks where the gauge reads too high by now: check it on a shim before another set.';
 
 /** `× 2.30 what was foretold on boot lid, × 0.97 on bonnet`, most first; many within only by their count. */
 function timesForetold(parts: readonly PartLeft[]): string {

@@ -2,11 +2,14 @@
 
 import { counted } from '../../base/counted.ts';
 import { groupBy } from '../../base/group-by.ts';
+import { thicknessText, unitName } from '../../base/sentence.ts';
+import type { LengthUnit } from '../../base/units.ts';
 import type { PanelComparison } from '../../film/compare/panel-comparison.ts';
 import type { CompareResult } from '../../tasks/compare/compare-files.ts';
 import type { PanelLeft } from '../../tasks/compare/compare-left-parts.ts';
 import { about, joined } from '../facts.ts';
 import { type Block, list, paragraph } from '../model.ts';
+import { byVerbose, type PageOptions } from '../page-options.ts';
 import { basisText, notCompared } from './compare-words.ts';
 
 export function notComparedLine({ total }: CompareResult): readonly Block[] {
@@ -25,6 +28,26 @@ export function notComparedLine({ total }: CompareResult): readonly Block[] {
           ),
         ),
       ];
+}
+
+/** What nobody measured, as a record holds it. */
+export function workedUnreadLine({ unread }: CompareResult, unit: LengthUnit): readonly Block[] {
+  if (unread.length === 0) return [];
+  const text = (um: number): string => thicknessText(um, unit);
+  const each = unread.map(
+    ({ panel, entry }) =>
+      `${panel.name} ${text(entry.taken_um)} ± ${text(entry.taken_sd_um)} ${unitName(unit)} (SD)`,
+  );
+  return [
+    paragraph(
+      'Planned and not compared',
+      joined(
+        each,
+        ', ',
+        ': a film record holds that to be gone, by the plan. Read them, or say 0 sets with --worked.',
+      ),
+    ),
+  ];
 }
 
 /** What a record leaves out counts at no later visit. */
@@ -47,7 +70,10 @@ export function notRecordedLine({ unrecorded }: CompareResult): readonly Block[]
 }
 
 /** Points that were read and went into no pair, counted. */
-export function pointsLine(panels: readonly PanelLeft[]): readonly Block[] {
+export function pointsLine(
+  panels: readonly PanelLeft[],
+  options: Pick<PageOptions, 'onPaper'>,
+): readonly Block[] {
   const all = panels.map(({ comparison }) => comparison);
   const paired = all.filter(({ by }) => by === 'pairs');
   const count = (of: (one: PanelComparison) => readonly string[]): number =>
@@ -60,12 +86,13 @@ export function pointsLine(panels: readonly PanelLeft[]): readonly Block[] {
     [edges, 'off the face'],
   ] as const;
   const texts = said.flatMap(([n, text]) => (n === 0 ? [] : [`${counted(n, 'point')} ${text}`]));
+  const which = byVerbose(': which', options);
   return texts.length === 0
     ? []
     : [
         paragraph('Left out', {
-          text: `${texts.join(', ')} (-v: which).`,
-          facts: texts.map((text) => `${text} (-v: which)`),
+          text: `${texts.join(', ')}${which}.`,
+          facts: texts.map((text) => `${text}${which}`),
         }),
       ];
 }

@@ -10,11 +10,11 @@ import type {
 } from '../../formats/film-record.ts';
 import type { CompareResult } from '../../tasks/compare/compare-files.ts';
 import { writtenPlaces } from '../../tasks/compare/compare-places.ts';
-import { kept, takenText } from '../../tasks/compare/compare-visit-record.ts';
+import { isMeasured, kept, takenText } from '../../tasks/compare/compare-visit-record.ts';
 
 type Written = Pick<
   CompareResult,
-  'vehicle' | 'visit' | 'places' | 'deeper' | 'newSpots' | 'again'
+  'vehicle' | 'visit' | 'unread' | 'planned' | 'places' | 'deeper' | 'newSpots' | 'again'
 > & { readonly before: Pick<CompareResult['before'], 'facts'> };
 
 export const filmRecordText = (
@@ -28,7 +28,17 @@ export const filmRecordText = (
  * that it lacks, and is not added again.
  */
 export function filmRecordFile(
-  { vehicle, visit: panels, places, deeper, newSpots, again, before: { facts } }: Written,
+  {
+    vehicle,
+    visit: panels,
+    unread,
+    planned,
+    places,
+    deeper,
+    newSpots,
+    again,
+    before: { facts },
+  }: Written,
   date: string,
   earlier: FilmRecord | undefined,
 ): FilmRecordFile {
@@ -38,6 +48,9 @@ export function filmRecordFile(
     .filter(isOfADay)
     .map((visit, i) => (i === again ? visit : withReadPlaces(visit, facts)));
   const written = writtenPlaces(places, panels);
+  const foretold = unread.map(({ entry }) => entry);
+  const withUnread = (visit: FilmRecordVisit): FilmRecordVisit =>
+    planned ? { ...visit, panels: [...visit.panels.filter(isMeasured), ...foretold] } : visit;
   const withSpots = (visit: FilmRecordVisit): FilmRecordVisit => {
     const held = withPlaces(visit, written, deeper);
     return newSpots.length === 0 ? held : { ...held, spots: [...(held.spots ?? []), ...newSpots] };
@@ -48,8 +61,10 @@ export function filmRecordFile(
     ...(name === null ? {} : { vehicle: name }),
     visits:
       again !== null
-        ? visits.map((visit, i) => (i === again ? withSpots(readAnew(visit, panels)) : visit))
-        : visits.toSpliced(placeOf(date, visits), 0, withSpots({ date, panels })),
+        ? visits.map((visit, i) =>
+            i === again ? withSpots(withUnread(readAnew(visit, panels))) : visit,
+          )
+        : visits.toSpliced(placeOf(date, visits), 0, withSpots(withUnread({ date, panels }))),
   };
 }
 

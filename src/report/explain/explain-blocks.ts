@@ -5,6 +5,7 @@ import type { ExplainedNumber, Explanation, TopicKind } from '../../tasks/explai
 import { column, figures } from '../columns.ts';
 import { joined } from '../facts.ts';
 import { type Block, cell, type Facts, gap, list, paragraph, title } from '../model.ts';
+import { byVerbose, type PageOptions } from '../page-options.ts';
 
 /** More defaults than this under one beginning are listed a line each. */
 const FEW = 3;
@@ -126,7 +127,7 @@ const byAlphabet = (ids: readonly string[]): readonly string[] =>
 /** What can be asked for, where nothing was: every word, of long lists of codes a few unless all are asked for. */
 export function topicListBlocks(
   topics: readonly Explanation[],
-  { verbose = false }: { readonly verbose?: boolean | undefined } = {},
+  { verbose = false, ...options }: Partial<Pick<PageOptions, 'verbose' | 'onPaper'>> = {},
 ): readonly Block[] {
   const idsOf = (kind: TopicKind): readonly string[] => [
     ...new Set(topics.filter((topic) => topic.kind === kind).map(({ id }) => id)),
@@ -137,7 +138,7 @@ export function topicListBlocks(
     const all = listed(kind);
     return verbose || kind === 'word' || all.length <= MANY
       ? all.join(', ')
-      : `${all.length}, as ${all.slice(0, SOME).join(', ')} (-v lists them)`;
+      : `${all.length}, as ${all.slice(0, SOME).join(', ')}${byVerbose(' lists them', options)}`;
   };
   return [
     title('What can be explained'),

@@ -1,5 +1,6 @@
 /** What is to be cleared up before anybody is judged: a reference in doubt, values too like another’s, too few points to tell. */
 import { counted } from '../../base/counted.ts';
+import { figure } from '../../base/rounding.ts';
 import { says, tell, um } from '../../base/sentence.ts';
 import { sum } from '../../base/sum.ts';
 import type { LengthUnit } from '../../base/units.ts';
@@ -53,7 +54,13 @@ function copiedText(
   if (identical === 'file') return `${names} are the same file, byte by byte`;
   if (identical === 'readings') return `${names} have the same readings in the same order`;
   if (whole !== null) {
-    return `${names} have all ${whole.readings} readings of ${panelsNamed(whole)} in common, figure for figure`;
+    const all = says`${names} have all ${figure(whole.readings)} readings of ${panelsNamed(whole)} in common`;
+    return tell(
+      whole.within === 0
+        ? says`${all}, figure for figure`
+        : says`${all}, changed by ${um(whole.within)} at the most`,
+      unit,
+    );
   }
   return apart === null
     ? `${names} have ${same} of ${of} values in common`
@@ -78,7 +85,8 @@ const twiceBlocks = (twice: readonly CopiedSurveys[]): readonly Block[] =>
 
 const twiceText = ({ same, of, identical, whole }: CopiedSurveys): string => {
   if (identical === 'file') return 'the same file under two names';
-  if (whole !== null) return `all ${whole.readings} readings of ${panelsNamed(whole)} are the same`;
+  if (whole !== null)
+    return `all ${whole.readings} readings of ${panelsNamed(whole)} are the same${whole.within === 0 ? '' : ' but for the last figure'}`;
   return identical === 'readings'
     ? 'the same readings in the same order'
     : `${same} of ${of} values are the same in both`;

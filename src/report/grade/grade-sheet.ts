@@ -20,6 +20,7 @@ import {
   verdictText,
 } from './grade-words.ts';
 import { howScored } from './how-scored.ts';
+import { panelsWorkedOver } from './panels-worked-over.ts';
 import { carBlocks, conditionBlocks, foundBlocks, gaugeBlocks } from './sheet-findings.ts';
 import { markTable, passText, voidBlocks } from './sheet-mark.ts';
 import { panelBlocks } from './sheet-panels.ts';
@@ -92,7 +93,12 @@ const notReadBlocks = ({ notRead }: GradedTrainee): readonly Block[] => [
 /** The gauge before any panel: those that it puts off read right once it is right. */
 function whatToDo(grade: Grade, unit: LengthUnit, against: string): readonly Block[] {
   const bias = hintedBias(grade);
-  const items = grade.reasons.map((reason) => reasonText(reason, unit));
+  const items = [
+    ...grade.reasons.map((reason) => reasonText(reason, unit)),
+    ...panelsWorkedOver(grade, against).map(({ said }) =>
+      tell(says`${said}; read it again before any of it comes off (that takes no marks)`, unit),
+    ),
+  ];
   if (items.length === 0) {
     const text = bias === null ? 'nothing to mend.' : `${BIAS_HINT}; nothing else to mend.`;
     return [paragraph('What to do', text)];

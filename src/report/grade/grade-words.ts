@@ -96,13 +96,16 @@ export function carName({ vehicle, identity }: Pick<GradedClass, 'vehicle' | 'id
   return [vehicle, make].filter((part) => part !== null && part !== '').join(', ');
 }
 
-type Voided = Pick<Grade, 'voided' | 'scores' | 'mark' | 'markIfSound'>;
+type Voided = Pick<Grade, 'voided' | 'scores' | 'mark' | 'markIfSound' | 'reasons'>;
 
 /** `counted as not read: roof; as off, for a slip: bonnet (scored as it stands, …)`; nothing where none is void. */
-export function voidText({ voided, scores, mark, markIfSound }: Voided): string {
+export function voidText(grade: Voided): string {
+  const { voided, scores, mark, markIfSound } = grade;
   if (markIfSound === null) return '';
-  const names = (wanted: VoidPanel['as']): string => {
-    const panels = voided.filter(({ as }) => as === wanted).map(({ panel }) => panel.name);
+  const names = (wanted: CountedAs): string => {
+    const panels = voided
+      .filter((one) => countedAs(one, grade) === wanted)
+      .map(({ panel }) => panel.name);
     const isAll = panels.length > 1 && panels.length === scores.length;
     return isAll ? `all ${panels.length} panels` : together(panels);
   };
@@ -110,17 +113,31 @@ export function voidText({ voided, scores, mark, markIfSound }: Voided): string 
     .filter(({ panels }) => panels !== '')
     .map(({ what, panels }) => `${what}: ${panels}`);
   const [own, sound] = [mark, markIfSound].map(({ share }) => percentText(share));
-  const how = voided.every(({ as }) => as === 'turned')
+  const how = voided.every((one) => countedAs(one, grade) === 'turned')
     ? 'numbered as the marks are'
     : 'scored as it stands';
   const otherwise = own === sound ? '' : ` (${how}, the mark would be ${sound})`;
   return `counted ${parts.join('; ')}${otherwise}`;
 }
 
-const COUNTED_AS: readonly (readonly [VoidPanel['as'], string])[] = [
+/** Of a panel that counts as turned nobody may know whether it is not another one. */
+export type CountedAs = VoidPanel['as'] | 'either';
+
+export function countedAs(
+  { panel, as }: VoidPanel,
+  { reasons }: Pick<Grade, 'reasons'>,
+): CountedAs {
+  const isEither = reasons.some(
+    ({ code, panels }) => code === 'swapped-or-turned' && panels.includes(panel.id),
+  );
+  return as === 'turned' && isEither ? 'either' : as;
+}
+
+const COUNTED_AS: readonly (readonly [CountedAs, string])[] = [
   ['unread', 'as not read'],
   ['wrong', 'as off, for a slip'],
   ['turned', 'as questionable, for points numbered otherwise than the marks'],
+  ['either', 'as questionable, for names swapped or points numbered otherwise'],
 ];
 
 /** In units of σ_pt, half of what makes a bias questionable: hands and good gauges differ by less. */

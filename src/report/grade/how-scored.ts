@@ -15,6 +15,7 @@ export function howScored(grade: Grade, graded: GradedClass): Sentence {
 function besides({ scores }: Grade, graded: GradedClass): Sentence {
   const allowing = scores.filter(({ kind }) => kind === 'z-prime');
   const ofClass = graded.reference.kind === 'consensus';
+  const asOne = graded.assumptions.some(({ code }) => code === 'one-gauge');
   const own = allowing.some(({ shared }) => shared === 0);
   const parts = [
     // A σ_pt of the class holds its own points already.
@@ -22,10 +23,11 @@ function besides({ scores }: Grade, graded: GradedClass): Sentence {
     ...(own && ofClass && graded.sigmaPt.from !== 'class' ? ['the film between your points'] : []),
     ...(ofClass ? ['what the class is unsure of'] : []),
     ...(allowing.some(({ calibration }) => calibration > 0)
-      ? ['what the gauges may be off by']
+      ? [asOne ? 'what gauges may be off by on thick film' : 'what the gauges may be off by']
+      : []),
+    ...(!ofClass && allowing.some(({ shared, calibration }) => shared > 0 && calibration === 0)
+      ? ['how well the reference repeats']
       : []),
   ];
-  if (allowing.length === 0) return says``;
-  const what = parts.length === 0 ? 'how well the reference repeats' : together(parts);
-  return says`${nextFact}z′ allows besides for ${what}`;
+  return allowing.length === 0 ? says`` : says`${nextFact}z′ allows besides for ${together(parts)}`;
 }

@@ -11,6 +11,7 @@ import { together } from '../../training/reasons.ts';
 import { joined } from '../facts.ts';
 import { type Block, paragraph } from '../model.ts';
 import { BIAS_HINT, hintedBias, intervalText, signed, signedText } from './grade-words.ts';
+import { panelsWorkedOver } from './panels-worked-over.ts';
 
 /** The trainee’s own gauge, or that readings were put right by everybody’s: they are not what the display showed. */
 export function gaugeBlocks(
@@ -79,7 +80,9 @@ export function foundBlocks(grade: Grade, unit: LengthUnit, against: string): re
   const parts = [
     ...foundPart('low spots', lowSpots),
     ...foundPart('repaired panels', repairs),
-    ...spotsWorkedOver(grade, unit, against),
+    ...panelsWorkedOver(grade, against)
+      .filter(({ isSpot }) => isSpot)
+      .map(({ said }) => tell(says`${said}; that takes no marks`, unit)),
   ];
   return parts.length === 0 ? [] : [paragraph('Found', joined(parts, '; ', '.'))];
 }
@@ -87,28 +90,6 @@ export function foundBlocks(grade: Grade, unit: LengthUnit, against: string): re
 function foundPart(what: string, { found, of, interval }: Found): readonly string[] {
   if (interval === null) return [];
   return [`${found} of ${of} ${what} (95 %, exact: ${intervalText(interval)} of such)`];
-}
-
-/** The spot is found as low, and by the film beside it more would be taken off there than the reference lets go. */
-export function spotsWorkedOver(
-  grade: Grade,
-  unit: LengthUnit,
-  against: string,
-): readonly string[] {
-  const isFound = (id: string): boolean =>
-    grade.scores.some(({ panel, reference }) => panel.id === id && reference.lowSpot !== null) &&
-    !grade.lowSpots.missed.some(({ panel }) => panel.id === id);
-  return (grade.conditions?.otherwise ?? []).flatMap(
-    ({ panel, own, theirs, ownBudget, theirBudget }) =>
-      theirBudget === null || ownBudget <= theirBudget || !isFound(panel.id)
-        ? []
-        : [
-            tell(
-              says`${panel.name} has its low spot found and reads as ${own} all the same, ${against} as ${theirs}: ${um(ownBudget)} may go by your readings, ${um(theirBudget)} by ${against}; that takes no marks`,
-              unit,
-            ),
-          ],
-  );
 }
 
 export function conditionBlocks({ conditions }: Grade, against: string): readonly Block[] {

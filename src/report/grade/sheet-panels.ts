@@ -7,11 +7,10 @@ import { isByMarksAlone, type PanelScore } from '../../training/panel-score.ts';
 import { together } from '../../training/reasons.ts';
 import type { ReferencePanel } from '../../training/reference.ts';
 import { type ScoreLimits, scoreText } from '../../training/scores.ts';
-import type { VoidPanel } from '../../training/void-panels.ts';
 import { column, figures, filmFigures } from '../columns.ts';
 import { type Block, type Cell, type Column, cell, paragraph } from '../model.ts';
 import type { GradePage } from './grade-blocks.ts';
-import { signed, signedText } from './grade-words.ts';
+import { type CountedAs, countedAs, signed, signedText } from './grade-words.ts';
 
 /** Above means that are not of the points that are scored stands why. */
 export function panelBlocks(grade: Grade, graded: GradedClass, page: GradePage): readonly Block[] {
@@ -48,7 +47,7 @@ function panelTable(grade: Grade, { reference, settings }: GradedClass, page: Gr
       const score = grade.scores.find((one) => one.panel.id === panel.panel.id);
       if (score === undefined) return unreadRow(panel, unit, verbose);
       const voided = grade.voided.find((one) => one.panel.id === panel.panel.id);
-      return panelRow(score, voided, { unit, verbose, limits });
+      return panelRow(score, voided && countedAs(voided, grade), { unit, verbose, limits });
     }),
   };
 }
@@ -66,21 +65,22 @@ const unreadRow = (
   cell('not read', 'binding'),
 ];
 
-const VOID: Readonly<Record<VoidPanel['as'], string>> = {
+const VOID: Readonly<Record<CountedAs, string>> = {
   unread: 'not counted',
   wrong: 'slip',
   turned: 'numbers turned',
+  either: 'name or numbers',
 };
 
 /** Numbers from the other end make no panel better than its mean is. */
-const shownVoid = (verdict: PanelScore['verdict'], voided: VoidPanel | undefined): string | null =>
-  voided === undefined || (voided.as === 'turned' && verdict !== 'satisfactory')
+const shownVoid = (verdict: PanelScore['verdict'], as: CountedAs | undefined): string | null =>
+  as === undefined || ((as === 'turned' || as === 'either') && verdict !== 'satisfactory')
     ? null
-    : VOID[voided.as];
+    : VOID[as];
 
 function panelRow(
   score: PanelScore,
-  voided: VoidPanel | undefined,
+  voided: CountedAs | undefined,
   { unit, verbose, limits }: GradePage & { readonly limits: ScoreLimits },
 ): readonly Cell[] {
   const { panel, count, mean, reference, difference, kind, z, zeta, en, verdict } = score;

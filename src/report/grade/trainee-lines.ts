@@ -15,7 +15,7 @@ import {
   hintedBias,
   voidText,
 } from './grade-words.ts';
-import { spotsWorkedOver } from './sheet-findings.ts';
+import { panelsWorkedOver } from './panels-worked-over.ts';
 
 /** What stands in the table already, and what makes no difference to the verdict. */
 const QUIET: readonly ReasonCode[] = [
@@ -42,17 +42,18 @@ export function told(
     return [paragraph(trainee.name, `not read: ${first?.message ?? 'no reading'}${at}`)];
   }
   const all = verbose ? grade.reasons : grade.reasons.filter(({ code }) => !QUIET.includes(code));
-  const [hint, spots] = [biasHint(grade, unit, against), spotsWorkedOver(grade, unit, against)];
-  if ([...all, ...grade.grounds, ...hint, ...spots].length === 0) return [];
+  const [hint, over] = [biasHint(grade, unit, against), panelsWorkedOver(grade, against)];
+  if ([...all, ...grade.grounds, ...hint, ...over].length === 0) return [];
   const shownReasons = all.slice(0, verbose ? all.length : MOST_TOLD);
-  const more = all.length - shownReasons.length;
+  const shownOver = over.slice(0, verbose ? over.length : MOST_TOLD);
+  const more = all.length - shownReasons.length + over.length - shownOver.length;
   const counted = voidText(grade);
   const texts = [
     ...(counted === '' ? [] : [counted]),
     ...hint,
     ...shownReasons.map((one) => reasonText(one, unit)),
-    ...(more === 0 ? [] : [`and ${more} more`]),
-    ...spots,
+    ...shownOver.map(({ said }) => tell(says`${said}; that takes no marks`, unit)),
+    ...(more === 0 ? [] : [`and ${more} more on the sheet of ${trainee.name}`]),
   ];
   const said = texts.length === 0 ? [] : [joined(texts, '; ')];
   return [paragraph(attemptName(trainee), joined([becauseText(grade), ...said], ': '))];

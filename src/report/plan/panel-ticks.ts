@@ -12,6 +12,7 @@ import {
   type PlannedStep,
 } from '../../correction/plan/plan.ts';
 import { totalFloor } from '../../film/limits/removal-limits.ts';
+import { placeName, withPoints } from '../../film/place-note.ts';
 import { partName } from '../../film/survey.ts';
 import { marksFor } from '../../tasks/plan/marked-points.ts';
 import type { PlanResult } from '../../tasks/plan/plan-vehicle.ts';
@@ -50,7 +51,7 @@ export function panelTicks(part: PanelPlan, result: PlanResult, unit: LengthUnit
       ...thinEdges(part, result, unit),
       ...unknownRisk(part),
       ...minded(part, unit, ({ code }) => code === PLACE_ON_RECORD),
-      ...part.local.flatMap((spot) => spotTicks(spot, part, unit)),
+      ...namedSpots(part, unit).flatMap(({ spot, name }) => spotTicks(spot, { name, part }, unit)),
       ...stepTicks(part.steps),
       tick(
         `wipe, inspect; read ${marks === 1 ? 'it again, cool:' : 'again, cool: mean'} ${BLANK} off: ${BLANK} (${planned}${most} may go)`,
@@ -134,10 +135,36 @@ const stepTicks = (steps: readonly PlannedStep[]): readonly Tick[] =>
     return [setsTick(name, step), ...(isLast ? [] : [tick('wipe, inspect: still needed?')])];
   });
 
+/** As a comparison asks for its reading, and with what tells it apart the first time it is named. */
+type SpotName = { readonly short: string; readonly whole: string };
+
+/** One of its kind goes by that; of several each has its number, as the plan is read by a comparison. */
+function namedSpots(
+  { survey, local }: PanelPlan,
+  unit: LengthUnit,
+): readonly { readonly spot: LocalWork; readonly name: SpotName }[] {
+  const worked = local.filter(({ steps }) => steps.length > 0);
+  const places = withPoints(
+    worked.map(({ defect }) => ({ panel: survey.panel.id, defect: defect.kind.id })),
+  );
+  return local.map((spot) => {
+    const place = places[worked.indexOf(spot)];
+    const { kind, grade, depth, extent = '' } = spot.defect;
+    const short = place === undefined ? kind.name : placeName(place, places);
+    if (place?.point !== short) return { spot, name: { short: kind.name, whole: kind.name } };
+    const told =
+      depth === null ? `grade ${grade}` : `${thicknessText(depth, unit)} ${unitName(unit)} deep`;
+    return {
+      spot,
+      name: { short, whole: `${short} (${extent === '' ? told : `${told}, ${extent}`})` },
+    };
+  });
+}
+
 /** Spots at deep defects come before the panel's own steps, which pass over them: their film is counted with them. */
 function spotTicks(
-  { defect, steps, place, removal, reasons }: LocalWork,
-  { steps: own }: PanelPlan,
+  { steps, place, removal, reasons }: LocalWork,
+  { name, part: { steps: own } }: { readonly name: SpotName; readonly part: PanelPlan },
   unit: LengthUnit,
 ): readonly Tick[] {
   if (steps.length === 0) return reasons.map((one) => remarkTick('leave', textIn(one, unit)));
@@ -148,8 +175,8 @@ function spotTicks(
       ? ''
       : `; in all ${thicknessText(place.removal, unit, 2)} of ${thicknessText(place.budget, unit, 2)} that may go there`;
   return [
-    tick(`mark the place of the ${defect.kind.name}, wipe it, read it cool: ${BLANK}`),
-    ...steps.map((step) => setsTick(`spot at ${defect.kind.name}, that place only`, step)),
+    tick(`mark the place of the ${name.whole}, wipe it, read it cool: ${BLANK}`),
+    ...steps.map((step) => setsTick(`spot at ${name.short}, that place only`, step)),
     remarkTick('that place', `takes ${more}${inAll}`),
     ...(steps.some(({ sets }) => sets > 1)
       ? [remarkTick('after each set', 'wipe, inspect: still needed?')]

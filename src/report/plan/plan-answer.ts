@@ -28,7 +28,9 @@ export function answerBlocks(
   const parts = workedParts({ panels: plans });
   const left = plans.flatMap(leftOf);
   const spotFirst = left.filter(isFreedBySpot);
-  const others = left.filter((part) => !isFreedBySpot(part));
+  const open = openOf(parts, plans);
+  // What stands under Settle first is told there why it is left.
+  const others = left.filter((part) => !isFreedBySpot(part) && !open.includes(part.survey));
   return [
     ...readAgainFirst(
       plans.map(({ survey }) => survey),
@@ -39,7 +41,7 @@ export function answerBlocks(
     ...readMoreFirst(parts.filter((part) => !isToReadAgain(part, result))),
     ...leftLine('Leave', others),
     ...leftLine('Spot first', spotFirst),
-    ...settleFirst(openOf(parts, plans), unit),
+    ...settleFirst(open, unit),
     ...unreadLine(
       plans.map(({ survey }) => survey),
       unit,

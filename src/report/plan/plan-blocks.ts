@@ -21,6 +21,7 @@ import { gainRange } from '../survey/gain-groups-text.ts';
 import { FILES_DOUBTED, noteBlocks, warningsFirst } from '../survey/note-blocks.ts';
 import { heading, legend, takesMore } from '../survey/page-head.ts';
 import { strictNote } from '../survey/strict-note.ts';
+import { cleanOnSpot } from './clean-on-spot.ts';
 import { dayBlocks } from './day-lines.ts';
 import { localText } from './local-lines.ts';
 import { answerBlocks } from './plan-answer.ts';
@@ -50,7 +51,7 @@ export function planBlocks(
     ...(read.length === 0 ? [] : [planTable(read, planned.groups, unit), gap]),
     ...(work.length === 0 ? [] : [...work, gap]),
     ...readingBlocks(planned, result, unit),
-    ...workBlocks(result.work),
+    ...workBlocks(result.work, options),
     ...(options.verbose ? detailBlocks(result, read.map(surveyOf), unit) : []),
     ...(parts.some(isTouched) ? [paragraph('Care', careWords(result))] : []),
     ...assumptionBlocks(
@@ -169,31 +170,34 @@ const triedWords = (result: PlanResult): string =>
   result.paint.car.provisional ? `provisional, ${whyProvisional(result).page}` : 'by test spots';
 
 /** How the paints give way on which test spots were made. */
-const spotsLines = ({ paint, survey, settings }: PlanResult): readonly Block[] =>
-  paint.tried.map(({ panel, trials, paint: one }) => {
+function spotsLines(result: PlanResult): readonly Block[] {
+  const { paint, survey, settings } = result;
+  return paint.tried.flatMap(({ panel, trials, paint: one }) => {
     const { hardness, depthScale } = one.removal;
     const on = survey.template.panels.find(({ id }) => id === panel);
     const where = on === undefined ? '' : ` on the ${on.name}, a paint of its own`;
     const film = one.provisional ? ', no film of which counts' : '';
     const word = hardnessWord(one, settings.correction.removal);
-    return paragraph(
-      'Test spots',
-      joined(
-        [
-          joined(
-            [
-              `${counted(trials, 'trial')}${where}${film}: paint ${word}, gives way ${factorText(hardness)} as fast as usual`,
-              `defects ${factorText(depthScale)} as deep as taken`,
-            ],
-            '; ',
-            '.',
-          ),
-          'What was taken counts as spent there.',
-        ],
-        ' ',
-      ),
+    const told = joined(
+      [
+        joined(
+          [
+            `${counted(trials, 'trial')}${where}${film}: paint ${word}, gives way ${factorText(hardness)} as fast as usual`,
+            `defects ${factorText(depthScale)} as deep as taken`,
+          ],
+          '; ',
+          '.',
+        ),
+        'What was taken counts as spent there.',
+      ],
+      ' ',
     );
+    return [
+      paragraph('Test spots', told),
+      ...cleanOnSpot(one, result).map((text) => paragraph('Haze', text)),
+    ];
   });
+}
 
 /** What may go is a matter of the steps planned: of one not tried on this paint the survey speaks. */
 function ofTheseSteps(parts: readonly PanelPlan[], unit: LengthUnit): readonly Block[] {

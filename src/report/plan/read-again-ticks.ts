@@ -3,11 +3,12 @@ import type { LengthUnit } from '../../base/units.ts';
 import type { PanelPlan } from '../../correction/plan/plan.ts';
 import type { PanelSurvey } from '../../film/survey.ts';
 import type { PlanResult } from '../../tasks/plan/plan-vehicle.ts';
+import { asksToReadAgain } from '../../tasks/survey/read-again.ts';
 import type { SurveyResult } from '../../tasks/survey/survey-vehicle.ts';
 import type { Block } from '../model.ts';
-import { isOverRange, overRangeTexts } from '../survey/range-lines.ts';
+import { overRangeTexts } from '../survey/range-lines.ts';
 import { READ_AGAIN_FIRST, slipTexts } from '../survey/slip-lines.ts';
-import { hasZero, zeroTexts } from '../survey/zero-lines.ts';
+import { zeroTexts } from '../survey/zero-lines.ts';
 import { BLANK } from './spot-first.ts';
 
 export const readAgainTicks = (
@@ -35,9 +36,7 @@ export const isToReadAgain = (
   { plan, leftOut }: Pick<PlanResult, 'plan' | 'leftOut'>,
 ): boolean =>
   plan.panels.some(
-    ({ survey }) =>
-      survey.panel.id === panel.id &&
-      (survey.keyingSlips.length > 0 || hasZero(survey, leftOut) || isOverRange(survey)),
+    ({ survey }) => survey.panel.id === panel.id && asksToReadAgain(survey, leftOut),
   );
 
 const ticks = (texts: readonly string[], note: string): readonly Block[] =>

@@ -8,13 +8,18 @@ import { type JobTime, jobHours } from '../../work/job-time.ts';
 import type { Material } from '../../work/materials.ts';
 import { joined } from '../facts.ts';
 import { type Block, list, paragraph } from '../model.ts';
+import { byVerbose, type PageOptions } from '../page-options.ts';
 import { percentOff } from './work-record.ts';
 
 /** What a plan says of its work: hours, days and what to have ready. */
-export function workBlocks(work: WorkEstimate): readonly Block[] {
+export function workBlocks(
+  work: WorkEstimate,
+  options: Pick<PageOptions, 'onPaper'> = {},
+): readonly Block[] {
   if (work.machineMinutes === 0) return [paragraph('Time', 'none: no panel is worked')];
   const inHand = shown(work.machineMinutes / 60, 1);
   const whole = hoursOf(work.job.time);
+  const more = byVerbose(': stages, days', options);
   return [
     paragraph(
       'Time',
@@ -31,8 +36,8 @@ export function workBlocks(work: WorkEstimate): readonly Block[] {
             ', ',
           ),
           {
-            text: `whole job ${whole}${daysText(work)} (-v: stages, days)`,
-            facts: [`whole job ${whole} (P50, P80, P95)${daysText(work)} (-v: stages, days)`],
+            text: `whole job ${whole}${daysText(work)}${more}`,
+            facts: [`whole job ${whole} (P50, P80, P95)${daysText(work)}${more}`],
           },
         ],
         '; ',

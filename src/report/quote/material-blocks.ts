@@ -5,6 +5,7 @@ import type { QuoteOption } from '../../work/quote-option.ts';
 import { type NeededMaterial, neededMaterials } from '../../work/to-buy.ts';
 import { about, joined } from '../facts.ts';
 import { type Block, type Facts, paragraph } from '../model.ts';
+import { byVerbose, type PageOptions } from '../page-options.ts';
 import { namesAnd } from '../words.ts';
 import { aimSign } from './quote-words.ts';
 
@@ -16,15 +17,16 @@ type Across = {
 
 /** With -v, and where there are no prices, whatever is used. An amount for each aim. */
 export function materialBlocks(
-  options: readonly QuoteOption[],
+  aimed: readonly QuoteOption[],
   prices: PriceList | null,
-  verbose: boolean,
+  options: Pick<PageOptions, 'verbose' | 'onPaper'>,
 ): readonly Block[] {
-  const worked = options.filter(({ charged }) => charged !== null);
+  const { verbose } = options;
+  const worked = aimed.filter(({ charged }) => charged !== null);
   const all = across(worked.map(({ work }) => neededMaterials(work, prices?.materials ?? [])));
-  const aims = aimsText(options);
+  const aims = aimsText(aimed);
   return [
-    ...(prices === null ? [] : toBuyBlocks(all, aims, verbose)),
+    ...(prices === null ? [] : toBuyBlocks(all, aims, options)),
     ...(all.length > 0 && (verbose || prices === null)
       ? [paragraph('Materials', perAim(`for ${aims}`, all.map(useText)))]
       : []),
@@ -47,7 +49,11 @@ function across(needed: readonly (readonly NeededMaterial[])[]): readonly Across
 }
 
 /** None where the shop counts no stock at all: then nothing is claimed of what is to be bought. */
-function toBuyBlocks(all: readonly Across[], aims: string, verbose: boolean): readonly Block[] {
+function toBuyBlocks(
+  all: readonly Across[],
+  aims: string,
+  options: Pick<PageOptions, 'verbose' | 'onPaper'>,
+): readonly Block[] {
   const known = all.filter(({ material }) => material.toBuy !== null);
   if (known.length === 0) return [];
   const buys = known.flatMap(buyText);
@@ -56,7 +62,7 @@ function toBuyBlocks(all: readonly Across[], aims: string, verbose: boolean): re
   return [
     paragraph(
       'To buy',
-      rest.length === 0 ? told : joined([told, uncountedText(rest, verbose)], '; '),
+      rest.length === 0 ? told : joined([told, uncountedText(rest, options)], '; '),
     ),
   ];
 }
@@ -76,11 +82,14 @@ function buyText({ material: { material, listed }, each }: Across): readonly str
 }
 
 /** Of those the shop must look for itself. */
-function uncountedText(rest: readonly Across[], verbose: boolean): string {
+function uncountedText(
+  rest: readonly Across[],
+  options: Pick<PageOptions, 'verbose' | 'onPaper'>,
+): string {
   const names = rest.map(({ material }) => material.material);
-  return verbose
+  return options.verbose
     ? `without a stock in the price list, so look yourself: ${namesAnd(names)}`
-    : `no stock listed of ${names.length} (-v)`;
+    : `no stock listed of ${names.length}${byVerbose('', options)}`;
 }
 
 function useText({ material: { material, unit }, each }: Across): string {

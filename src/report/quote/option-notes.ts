@@ -5,6 +5,7 @@ import type { QuoteResult } from '../../tasks/quote/quote-vehicle.ts';
 import type { QuoteAim } from '../../work/quote-option.ts';
 import { type AimSaid, clearsLess, clearsNoMore, takesLess } from './against-before.ts';
 import { cheaperAlone, cheaperTexts } from './cheaper-texts.ts';
+import { onceReadAgainTexts } from './once-read-again-texts.ts';
 import { sameTexts } from './quote-choices.ts';
 import { isNothingWorked } from './quote-words.ts';
 
@@ -25,8 +26,12 @@ export function optionNotes(result: QuoteResult): readonly OptionNote[] {
       note: remark('further-aim-costs-less', said),
     })),
     ...noted('aim-same', sameTexts(options)),
+    ...noted(ONCE_READ_AGAIN, onceReadAgainTexts(result)),
   ];
 }
+
+/** What of its hours and its price waits for readings. */
+export const ONCE_READ_AGAIN = 'once-read-again';
 
 export type OptionNote = { readonly aim: QuoteAim; readonly note: Remark };
 

@@ -5,12 +5,11 @@ import { doubtsFinish } from '../../film/limits/colour-at-spot.ts';
 import type { PanelSurvey } from '../../film/survey.ts';
 import { panelNames } from '../../film/template/side-names.ts';
 import type { QuoteResult } from '../../tasks/quote/quote-vehicle.ts';
+import { asksToReadAgain } from '../../tasks/survey/read-again.ts';
 import { isClearShown } from '../../work/exclusions.ts';
 import { joined } from '../facts.ts';
 import { type Block, notice } from '../model.ts';
-import { FILES_DOUBTED, GAUGE_WIDENED } from '../survey/note-blocks.ts';
-import { isOverRange } from '../survey/range-lines.ts';
-import { hasZero } from '../survey/zero-lines.ts';
+import { FILES_DOUBTED, GAUGE_FAILED_UNSAID, GAUGE_WIDENED } from '../survey/note-blocks.ts';
 import { namesAnd } from '../words.ts';
 
 export const ownerDoubts = (result: QuoteResult, unit: LengthUnit): readonly Block[] => {
@@ -18,6 +17,9 @@ export const ownerDoubts = (result: QuoteResult, unit: LengthUnit): readonly Blo
   return [
     ...(result.assumptions.some(({ code }) => code === FILES_DOUBTED) ? [before(TWO_CARS)] : []),
     ...failedGauge(result, unit),
+    ...(result.assumptions.some(({ code }) => code === GAUGE_FAILED_UNSAID)
+      ? [before(UNSAID_GAUGE)]
+      : []),
     ...notes.flatMap(({ code, value }) => {
       const told = DOUBTS[code];
       if (told === undefined || value === undefined) return [];
@@ -53,10 +55,19 @@ const failedGauge = ({ assumptions }: QuoteResult, unit: LengthUnit): readonly B
       const by = sentence.filter((piece) => typeof piece !== 'string');
       return before([
         `The gauge that measured this car failed its check: it may be off by ${tell(by, unit)}, or by more.`,
-        'The car is read again by a sound gauge before any panel is polished.',
-        'What this page says of the paint, and what it costs, may change with that.',
+        ...READ_ANEW,
       ]);
     });
+
+const READ_ANEW: readonly string[] = [
+  'The car is read again by a sound gauge before any panel is polished.',
+  'What this page says of the paint, and what it costs, may change with that.',
+];
+
+const UNSAID_GAUGE: readonly string[] = [
+  'The gauge that measured this car failed its check, and nobody says by how much it is off.',
+  ...READ_ANEW,
+];
 
 /** By the code of what the survey warns of, with the film that it is about. */
 const DOUBTS: Readonly<Record<string, (film: string) => readonly string[]>> = {
@@ -82,11 +93,7 @@ const DOUBTS: Readonly<Record<string, (film: string) => readonly string[]>> = {
 
 /** Panels of the quote with a value that looks keyed wrongly, a point that shows a 0, or one beyond the range. */
 const readAgain = ({ plan, leftOut }: QuoteResult): readonly PanelSurvey[] =>
-  plan.panels.flatMap(({ survey }) =>
-    survey.keyingSlips.length > 0 || hasZero(survey, leftOut) || isOverRange(survey)
-      ? [survey]
-      : [],
-  );
+  plan.panels.flatMap(({ survey }) => (asksToReadAgain(survey, leftOut) ? [survey] : []));
 
 const firstBlocks = (
   shown: readonly PanelSurvey[],

@@ -18,6 +18,7 @@ import { optionTable, partsBlocks } from './option-tables.ts';
 import {
   exclusionBlocks,
   missingBlocks,
+  onceReadAgainBlocks,
   overrunBlocks,
   shortBlocks,
   termsBlocks,
@@ -80,6 +81,7 @@ function choiceBlocks(result: QuoteResult, options: QuotePageOptions): readonly 
     paragraph(null, legendText(result, options)),
     gap,
     optionTable(result.options, priceList, unit),
+    ...onceReadAgainBlocks(result),
     gap,
     ...curveBlocks(
       result,
@@ -91,7 +93,7 @@ function choiceBlocks(result: QuoteResult, options: QuotePageOptions): readonly 
     ...missingBlocks(result),
     ...shortBlocks(result, unit),
     ...(verbose ? overrunBlocks(result) : []),
-    ...materialBlocks(result.options, priceList, verbose),
+    ...materialBlocks(result.options, priceList, options),
     ...(verbose && priceList !== null ? stageCostBlocks(result.options, priceList) : []),
     ...unchargedBlocks(result, verbose),
   ];

@@ -10,6 +10,7 @@ import { type Block, type Cell, type Column, cell, list, paragraph } from '../mo
 import type { AimSaid } from './against-before.ts';
 import { cheaperAloneForOwner, cheaperForOwner } from './cheaper-texts.ts';
 import { amountText } from './money-text.ts';
+import { onceReadAgainForOwner } from './once-read-again-texts.ts';
 import {
   aimTitle,
   daysText,
@@ -53,6 +54,9 @@ export function choiceBlocks(result: QuoteResult, unit: LengthUnit): readonly Bl
   return [
     ...namesBlock(choices),
     choiceTable(result, choices, unit),
+    ...onceReadAgainForOwner(result, choices).map((text) =>
+      paragraph('Only once measured again', text),
+    ),
     ...sameBlocks(result),
     ...[...cheaperForOwner(choices), ...cheaperAloneForOwner(result, unit)].map((text) =>
       paragraph('Price', text),

@@ -7,7 +7,8 @@ import type { QuoteResult } from '../../tasks/quote/quote-vehicle.ts';
 import { namingAll } from '../../tasks/settings/assumption.ts';
 import { joined } from '../facts.ts';
 import { type Block, list, paragraph } from '../model.ts';
-import { optionNotes } from './option-notes.ts';
+import { onceReadAgainLines } from './once-read-again-texts.ts';
+import { ONCE_READ_AGAIN, optionNotes } from './option-notes.ts';
 import {
   areWithoutMarks,
   exclusionText,
@@ -48,8 +49,16 @@ export function shortBlocks(result: QuoteResult, unit: LengthUnit): readonly Blo
   const texts = shortTexts(result.options, partName);
   return [
     ...(texts.length === 0 ? [] : [paragraph('Short of the aim', joined(texts, '; '))]),
-    ...optionNotes(result).map(({ note }) => paragraph('Note', textIn(note, unit))),
+    ...optionNotes(result)
+      .filter(({ note }) => note.code !== ONCE_READ_AGAIN)
+      .map(({ note }) => paragraph('Note', textIn(note, unit))),
   ];
+}
+
+/** Under the table whose hours and prices hold it. */
+export function onceReadAgainBlocks(result: QuoteResult): readonly Block[] {
+  const texts = onceReadAgainLines(result);
+  return texts.length === 0 ? [] : [paragraph('Once read again', joined(texts, '; '))];
 }
 
 /** Shortly, as for the shop; with -v in the words that the owner of the car is given. */

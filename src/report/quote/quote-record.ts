@@ -1,4 +1,5 @@
 import { isZone } from '../../film/survey.ts';
+import type { OnceReadAgain } from '../../tasks/quote/once-read-again.ts';
 import type { QuoteResult } from '../../tasks/quote/quote-vehicle.ts';
 import { type Minor, percentOfShare } from '../../work/money.ts';
 import type { QuoteLine, Thousandths } from '../../work/price-job.ts';
@@ -46,6 +47,7 @@ export function quoteRecord(result: QuoteResult, context: QuoteRecordContext): M
     notes: survey.notes.map(remarkRecord),
     options: options.map((option, i) => ({
       ...optionRecord(option, options[i - 1], packs),
+      once_read_again: onceReadAgainRecord(result.onceReadAgain.get(option.aim)),
       notes: notesOfAim(notes, option.aim).map(remarkRecord),
     })),
     curve: curve.map((option) => ({
@@ -90,6 +92,16 @@ function optionRecord(
     towel_loads: charged === null ? 0 : work.towelLoads,
   };
 }
+
+const onceReadAgainRecord = (of: OnceReadAgain | undefined): MachineRecord | null =>
+  of === undefined
+    ? null
+    : {
+        panels: of.panels.map(({ id }) => id),
+        time: { p50_h: recorded(of.p50 / 60), p80_h: recorded(of.p80 / 60) },
+        charged_min: of.charged,
+        total_minor: minorOrNull(of.total ?? undefined),
+      };
 
 const shortRecord = ({ survey, verdict, expected, reasons }: QuoteOption['short'][number]) => ({
   panel: survey.panel.id,

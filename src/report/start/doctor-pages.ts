@@ -6,9 +6,13 @@ import type { DoctorResult, Machine } from '../../tasks/start/doctor.ts';
 import { envelope, settingRecord } from '../envelope.ts';
 import { joined } from '../facts.ts';
 import { type Block, gap, list, type MachineRecord, paragraph, title } from '../model.ts';
+import type { PageOptions } from '../page-options.ts';
 import { settingsList, settingText } from '../settings-list.ts';
 
-export function doctorBlocks(result: DoctorResult, verbose: boolean): readonly Block[] {
+export function doctorBlocks(
+  result: DoctorResult,
+  { verbose, onPaper = false }: Pick<PageOptions, 'verbose' | 'onPaper'>,
+): readonly Block[] {
   const { machine, terminal, files, settings, numbers, changedNumbers } = result;
   const asBuiltIn = numbers.length - changedNumbers;
   return [
@@ -45,7 +49,7 @@ export function doctorBlocks(result: DoctorResult, verbose: boolean): readonly B
             : [settingsList('Numbers of the model that are changed', numbers.filter(isOwn))]),
           paragraph(
             null,
-            `${asBuiltIn} numbers of the model are as built in: -v lists them, leastcut explain says what each means.`,
+            `${asBuiltIn} numbers of the model are as built in: ${onPaper ? '' : '-v lists them, '}leastcut explain says what each means.`,
           ),
         ]),
   ];

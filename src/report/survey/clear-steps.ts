@@ -21,7 +21,7 @@ export function clearSteps(
 ): readonly Sentence[] {
   const { film, topcoat } = survey;
   if (film === null || topcoat === null) return [];
-  const { under, byTotal, within, overPanel } = chain;
+  const { under, byTotal, within, overPanel, atPlace } = chain;
   const { thinnestShare } = model.topcoat;
   const z = shown(normalQuantile(1 - thinnestShare), 3);
   const withinSd = Math.sqrt(within.variance);
@@ -31,9 +31,14 @@ export function clearSteps(
     says`by the total alone: ${b(film.mean)}${lowerReader(film)} − ${b(under.mean)} under it = ${plusMinus(byTotal)}`,
     ...toldStep(chain),
     says`over the panel: ${plusMinus(overPanel)}`,
-    says`on the thinnest ${roundTo(100 * thinnestShare, 1)} %: ${b(overPanel.mean)} − ${z} × ${b(withinSd)}, its part of the spread, = ${b(mean)} ± ${u(sd)}, the doubt of the spread (${shown(within.dof, 0)} degrees of freedom) in it`,
+    says`on the thinnest ${roundTo(100 * thinnestShare, 1)} %: ${b(overPanel.mean)} − ${z} × ${b(withinSd)}, its part of the spread,${goneAtOnePlace(atPlace)} = ${b(mean)} ± ${u(sd)}, the doubt of the spread (${shown(within.dof, 0)} degrees of freedom) in it`,
   ];
 }
+
+const goneAtOnePlace = (gone: ClearChain['atPlace']): Sentence =>
+  gone.mean === 0 && gone.variance === 0
+    ? says``
+    : says` − ${plusMinus(gone)} gone at one place alone`;
 
 /** Of two operators who differ the lower may be right. */
 const lowerReader = ({ operators }: PanelFilm): Sentence =>
@@ -53,9 +58,9 @@ function heldStep(
   }
   const painted = statedClear?.mean ?? top.mean;
   const from = paintedBy(statedClear);
-  const taken = topcoat.told.film.taken.mean;
+  const taken = goneAllOver(topcoat).mean;
   const gone = facts.taken ?? earlier.unknownClear;
-  const recorded = facts.recorded?.mean ?? 0;
+  const recorded = (facts.recorded?.allOver ?? facts.recorded)?.mean ?? 0;
   const missing = taken - gone - recorded;
   const parts = [
     says`${b(gone)} polished off, ${facts.taken === null ? 'assumed' : 'stated'}`,
@@ -66,6 +71,9 @@ function heldStep(
     says`before the total is looked at: ${b(painted)} ${from} − ${b(taken)} not there any more (${parts.flat()}) = ${plusMinus(held)}${heldDoubt(topcoat, chain)}`,
   ];
 }
+
+const goneAllOver = ({ told: { film } }: Pick<TopcoatCase, 'told'>) =>
+  film.taken.allOver ?? film.taken;
 
 function paintedBy(clear: StatedLayer | null): string {
   if (clear === null) return 'as factories paint';
@@ -79,8 +87,8 @@ function paintedBy(clear: StatedLayer | null): string {
 function heldDoubt({ told }: TopcoatCase, { within }: ClearChain): Sentence {
   const { statedClear, top } = told.knowledge;
   if (statedClear !== null) return [];
-  const record =
-    told.film.taken.sd === 0 ? '' : says` + ${b(told.film.taken.sd)}² of what was taken`;
+  const { sd } = goneAllOver({ told });
+  const record = sd === 0 ? '' : says` + ${b(sd)}² of what was taken`;
   return says`, ± √(${b(top.sd)}² − ${b(Math.sqrt(within.variance))}² within the panel${record})`;
 }
 

@@ -51,7 +51,7 @@ function lineOf(part: PanelSurvey, helped: SurveyHelp, byWord?: Sentence): Sente
 function chanceText(line: LineComparison): Sentence {
   const { otherSide, isBeyond, condition, shownBy, together, figure } = line;
   if (together !== undefined) {
-    return says`${finePercent(otherSide)} likely ${condition} together: side ${um(figure)} over the other`;
+    return says`${finePercent(otherSide)} likely ${condition} together: one side ${um(figure)} over the other`;
   }
   const shows = shownBy === undefined ? '' : `: if ${shownBy} shows the factory’s film`;
   return says`${finePercent(otherSide)} likely ${isBeyond ? 'not ' : ''}${condition}${shows}`;

@@ -64,14 +64,16 @@ export function filesTaken(assumptions: SurveyResult['assumptions']): readonly B
 }
 
 export const GAUGE_WIDENED = 'gauge-widened';
+/** Where no figure says how far off it is, nothing is widened: all the more it leads the page. */
+export const GAUGE_FAILED_UNSAID = 'gauge-failed-unsaid';
 
-/** What a gauge is widened by that failed on its shims bears on every reading. */
+/** What a gauge is off by that failed on its shims bears on every reading. */
 const failedGauge = (
   assumptions: SurveyResult['assumptions'],
   unit: LengthUnit,
 ): readonly Block[] =>
   assumptions
-    .filter(({ code }) => code === GAUGE_WIDENED)
+    .filter(({ code }) => code === GAUGE_WIDENED || code === GAUGE_FAILED_UNSAID)
     .map((one) =>
       notice(
         'Before any work',

@@ -1,10 +1,7 @@
 /** Points beyond the range of the gauge, where they make a panel filler until they are read again. */
-import { pointsOver, restsOnOverRange, textsOf } from '../../film/condition/over-range.ts';
+import { pointsOver, textsOf } from '../../film/condition/over-range.ts';
 import type { PanelSurvey } from '../../film/survey.ts';
-
-/** Of one that was not read otherwise its own line says so. */
-export const isOverRange = (survey: PanelSurvey): boolean =>
-  survey.points.length > 0 && restsOnOverRange(survey);
+import { isOverRange } from '../../tasks/survey/read-again.ts';
 
 /** `bonnet, point 3 ("OL")`. */
 export const overRangeTexts = (surveyed: readonly PanelSurvey[]): readonly string[] =>

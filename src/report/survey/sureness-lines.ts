@@ -25,7 +25,7 @@ const FIGURES: Readonly<Record<ComparedFigure, (figure: number) => Sentence>> = 
   'halves-apart': (figure) => says`its thinner and its thicker points ${um(figure)} apart`,
   'halves-gap': (figure) =>
     says`${um(figure)} between the nearest of its thinner and thicker points`,
-  'over-mirror': (figure) => says`its side ${um(figure)} over the other`,
+  'over-mirror': (figure) => says`one side ${um(figure)} over the other`,
 };
 
 /** `mean 107.1 µm (2.9 of it put back)`: what is known as taken stands in the figure. */

@@ -6,6 +6,7 @@ import { thicknessText, unitName } from '../../base/sentence.ts';
 import type { LengthUnit } from '../../base/units.ts';
 import type { LimitCode } from '../../film/limits/limit.ts';
 import { type PanelSurvey, partsOf } from '../../film/survey.ts';
+import { asksToReadAgain } from '../../tasks/survey/read-again.ts';
 import type { SurveyHelp } from '../../tasks/survey/survey-help.ts';
 import type { SurveyResult } from '../../tasks/survey/survey-vehicle.ts';
 import { joined } from '../facts.ts';
@@ -14,11 +15,9 @@ import { partNames } from '../panel-list.ts';
 import { coatName } from './coat-name.ts';
 import { adviceOf } from './help-lines.ts';
 import { filmReason } from './leave-reason.ts';
-import { isOverRange } from './range-lines.ts';
 import { isOpen, settleFirst } from './settle-first.ts';
 import { readAgainFirst } from './slip-lines.ts';
 import { unreadLine } from './unread-lines.ts';
-import { hasZero } from './zero-lines.ts';
 
 /** `surveyed` are the panels asked for, read or not. */
 export function answerBlocks(
@@ -28,8 +27,7 @@ export function answerBlocks(
   unit: LengthUnit,
 ): readonly Block[] {
   const parts = surveyed
-    .filter(({ points, keyingSlips }) => points.length > 0 && keyingSlips.length === 0)
-    .filter((survey) => !hasZero(survey, result.leftOut) && !isOverRange(survey))
+    .filter((survey) => survey.points.length > 0 && !asksToReadAgain(survey, result.leftOut))
     .flatMap(partsOf);
   const open = parts.filter(isOpen);
   const rest = parts.filter((part) => !isOpen(part));
@@ -38,7 +36,10 @@ export function answerBlocks(
   const ways = groupBy(left, (part) => wayOf(part, helped));
   return [
     ...readAgainFirst(surveyed, result, unit),
-    paragraph('May go', worked.length === 0 ? nothingMore(open) : mayGo(worked, result, unit)),
+    paragraph(
+      'May go',
+      worked.length === 0 ? nothingMore(open) : mayGo(worked, surveyed, result, unit),
+    ),
     ...WAYS.flatMap((way) => line(way, leftAlone(ways.get(way) ?? [], helped))),
     ...settleFirst(open, unit),
     ...unreadLine(surveyed, unit),
@@ -110,18 +111,32 @@ const CAN_PASS: readonly LimitCode[] = ['readings', 'covered', 'fresh-paint', 's
 /** From the least to the most, and from which panels. */
 function mayGo(
   parts: readonly PanelSurvey[],
-  { survey }: Pick<SurveyResult, 'survey'>,
+  surveyed: readonly PanelSurvey[],
+  result: Pick<SurveyResult, 'survey'>,
   unit: LengthUnit,
 ): string {
   const budgets = parts.map(({ budget }) => budget);
   const range = rangeShown(budgets, (one) => thicknessText(one, unit, 2), ' to ');
   const each = parts.length === 1 ? '' : ' each';
-  const read = survey.panels.filter(({ points }) => points.length > 0);
-  const isEach = read.flatMap(partsOf).every((part) => parts.includes(part));
-  const which =
-    isEach && read.length > MOST_NAMED ? `all ${read.length} panels read` : partNames(parts);
-  return `${range} ${unitName(unit)}${each}: ${which}`;
+  return `${range} ${unitName(unit)}${each}: ${ofAllRead(parts, surveyed, result)}`;
 }
 
-/** Where all that were read may be worked; more are counted. */
+/** `all 13 panels read`, or `all 13 panels read but roof`: where no more than one name is out, which another line has. */
+function ofAllRead(
+  parts: readonly PanelSurvey[],
+  surveyed: readonly PanelSurvey[],
+  { survey }: Pick<SurveyResult, 'survey'>,
+): string {
+  const read = survey.panels.filter(({ points }) => points.length > 0);
+  const isAsked = read.every((panel) => surveyed.includes(panel));
+  const named = partNames(parts);
+  if (!isAsked || read.length <= MOST_NAMED) return named;
+  const others = read.flatMap(partsOf).filter((part) => !parts.includes(part));
+  if (others.length === 0) return `all ${read.length} panels read`;
+  const out = partNames(others);
+  const counted = `all ${read.length} panels read but ${out}`;
+  return !out.includes(',') && counted.length < named.length ? counted : named;
+}
+
+/** More are counted. */
 const MOST_NAMED = 3;

@@ -1,5 +1,6 @@
 import { Z_95 } from '../../base/stats/normal.ts';
 import { expandedUncertainty } from '../../base/uncertainty.ts';
+import { placesToRead } from '../../film/help/places-to-read.ts';
 import type { Besides } from '../../film/limits/topcoat-cases.ts';
 import { isZone, type PanelSurvey } from '../../film/survey.ts';
 import type { Panel } from '../../film/template/template.ts';
@@ -28,6 +29,7 @@ export const surveyRecord = (
   ),
   baseline_panels: result.survey.baselineMakers.map(({ id }) => id),
   notes: result.survey.notes.map(remarkRecord),
+  to_read: placesToRead(result.survey.panels),
   panels: chosen(result.survey.panels, panels).map((survey) =>
     panelRecord(survey, { result, helped, isAsked: why.includes(survey.panel) }),
   ),

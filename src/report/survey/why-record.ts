@@ -106,15 +106,17 @@ const estimate = ({ mean, variance }: { readonly mean: number; readonly variance
 function clearRecord({ topcoat }: PanelSurvey, { clear }: PanelWhy, thinnestShare: number) {
   if (topcoat === null || clear === null) return null;
   const { onThinnest } = clear;
+  const { taken } = topcoat.told.film;
   return {
     finish: topcoat.finish,
-    taken_um: recorded(topcoat.told.film.taken.mean),
+    taken_um: recorded((taken.allOver ?? taken).mean),
     held: clear.held === null ? null : estimate(clear.held),
     under: estimate(clear.under),
     by_total: estimate(clear.byTotal),
     share_g: recorded(clear.share),
     gap_counted_um: recorded(clear.gapCounted),
     over_panel: estimate(clear.overPanel),
+    gone_at_place: estimate(clear.atPlace),
     within_sd_um: recorded(Math.sqrt(clear.within.variance)),
     thinnest_share_pct: recorded(100 * thinnestShare),
     on_thinnest: { mean_um: recorded(onThinnest.mean), sd_um: recorded(onThinnest.sd) },

@@ -3,7 +3,7 @@ import type { VehicleTemplate } from '../../film/template/template.ts';
 import type { TemplateRules } from '../../formats/data/template-defaults.ts';
 import type { FollowUpPanel } from '../../tasks/template/follow-up.ts';
 import { type Block, gap, list, paragraph, title } from '../model.ts';
-import { sheetBlocks } from './template-sheet.ts';
+import { offName, sheetBlocks } from './template-sheet.ts';
 
 export function followUpBlocks(
   {
@@ -33,6 +33,6 @@ export function followUpBlocks(
   }
   const panels = further.map(({ panel }) => panel);
   const sheet = sheetBlocks({ template, panels, repeats }, rules);
-  const why = further.map(({ panel, why: reason }) => `${panel.name}: ${reason}`);
+  const why = further.map(({ panel, why: reason }) => `${offName(panel)}: ${reason}`);
   return [...sheet, gap, list('Why these points', why)];
 }

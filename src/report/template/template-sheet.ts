@@ -3,8 +3,9 @@
 import { counted } from '../../base/counted.ts';
 import type { Diagnostic } from '../../base/diagnostics.ts';
 import { panelView, seenPlace } from '../../film/template/panel-view.ts';
-import type { Panel, VehicleTemplate } from '../../film/template/template.ts';
+import type { MeasuringPoint, Panel, VehicleTemplate } from '../../film/template/template.ts';
 import type { TemplateRules } from '../../formats/data/template-defaults.ts';
+import type { SheetPanel } from '../../tasks/template/follow-up.ts';
 import { joined } from '../facts.ts';
 import {
   type Block,
@@ -23,7 +24,7 @@ const pointCount = (panels: readonly Panel[]): number =>
 /** What is to be read, and how often each point. */
 export type Sheet = {
   readonly template: VehicleTemplate;
-  readonly panels: readonly Panel[];
+  readonly panels: readonly SheetPanel[];
   readonly repeats: number;
 };
 
@@ -33,7 +34,7 @@ export const sheetBlocks = (
   { points: { fewest, best, most } }: TemplateRules,
 ): readonly Block[] => [
   title(
-    `Reading sheet: ${template.name}, ${counted(panels.length, 'panel')}, ${counted(pointCount(panels), 'point')}`,
+    `Reading sheet: ${template.name}, ${counted(new Set(panels.map(({ id }) => id)).size, 'panel')}, ${counted(pointCount(panels), 'point')}`,
   ),
   { kind: 'form', fields: ['Vehicle', 'Date', 'Operator', 'Gauge, and its unit (µm or mil)'] },
   gap,
@@ -72,31 +73,56 @@ const isMetal = ({ substrate }: Panel): boolean =>
   substrate === 'steel' || substrate === 'aluminium';
 
 /** What is not of metal cannot be read by a magnetic or eddy-current gauge. */
-const labelOf = (panel: Panel): string =>
-  isMetal(panel) ? panel.name : `${panel.name} (${panel.substrate})`;
+const labelOf = (panel: SheetPanel): string =>
+  panel.off !== undefined
+    ? offName(panel)
+    : isMetal(panel)
+      ? panel.name
+      : `${panel.name} (${panel.substrate})`;
 
-function boxPanel(panel: Panel, boxes: number): BoxPanel {
+/** `front left door, in the shut`. */
+export const offName = ({ name, off }: SheetPanel): string =>
+  off === undefined ? name : `${name}, ${OFF[off]}`;
+
+const OFF: Readonly<Record<NonNullable<SheetPanel['off']>, string>> = {
+  shut: 'in the shut',
+  worked: 'where it was worked',
+};
+
+function boxPanel(panel: SheetPanel, boxes: number): BoxPanel {
   const view = panelView(panel);
   return {
     label: labelOf(panel),
-    towards: view.towards,
+    towards: panel.off === undefined ? view.towards : null,
     places: panel.points.map(({ point, ...place }) => ({ name: point, ...seenPlace(place, view) })),
     boxes,
   };
 }
 
 /** To be filled in on a screen: once the readings stand in their column, `read` takes it as it is. */
-export function sheetTable(panels: readonly Panel[], repeats: number): DataTable {
+export function sheetTable(panels: readonly SheetPanel[], repeats: number): DataTable {
   const column = repeats === 1 ? [] : ['repeat'];
+  const place = panels.some(({ off }) => off === 'shut') ? ['place'] : [];
   return {
-    columns: ['panel', 'point', ...column, 'reading_um', 'u', 'v', 'note'],
-    rows: panels.flatMap(({ id, points }) =>
-      points.flatMap(({ point, u, v }) =>
-        countedTo(repeats).map((one) => [id, point, ...column.map(() => one), null, u, v, null]),
+    columns: ['panel', 'point', ...place, ...column, 'reading_um', 'u', 'v', 'note'],
+    rows: panels.flatMap(({ id, points, off }) =>
+      points.flatMap((point) =>
+        countedTo(repeats).map((one) => {
+          const { u, v } = positionOf(point, off);
+          const at = place.map(() => (off === 'shut' ? 'shut' : null));
+          return [id, point.point, ...at, ...column.map(() => one), null, u, v, null];
+        }),
       ),
     ),
   };
 }
+
+/** Where a place off those of the template lies on its panel nobody has written down. */
+const positionOf = (
+  { u, v }: MeasuringPoint,
+  off: SheetPanel['off'],
+): { readonly u: number | null; readonly v: number | null } =>
+  off === undefined ? { u, v } : { u: null, v: null };
 
 const countedTo = (count: number): readonly number[] =>
   Array.from({ length: count }, (_, k) => k + 1);
@@ -109,5 +135,10 @@ export const sheetRecord = (
   ...templateEnvelope(version, diagnostics),
   template: template.id,
   repeats,
-  sheet: panels.map(({ id, name, points }) => ({ panel: id, name, points })),
+  sheet: panels.map(({ id, name, points, off }) => ({
+    panel: id,
+    name,
+    place: off === 'shut' ? 'shut' : 'face',
+    points: points.map((point) => ({ point: point.point, ...positionOf(point, off) })),
+  })),
 });

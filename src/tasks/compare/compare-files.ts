@@ -35,11 +35,12 @@ import { type Seen, seenOver, type Visits, visitsKnown } from './compare-seen.ts
 import { slipsOfVisits, type VisitSlip } from './compare-slips.ts';
 import { type Standings, standings } from './compare-standing.ts';
 import { swapDoubts } from './compare-swaps.ts';
+import { type UnreadPanel, unreadPanels, unreadUnplanned, workedUnread } from './compare-unread.ts';
 import { notRecorded, type Unrecorded, unrecordedPanels } from './compare-unrecorded.ts';
 import { visitsInParts } from './compare-visit-in-parts.ts';
 import { type VisitPanels, visitOf } from './compare-visit-record.ts';
 import { readVisits, type Visit } from './compare-visits.ts';
-import { asWorked } from './compare-worked.ts';
+import { asWorked, type Worked } from './compare-worked.ts';
 
 export type CompareResult = {
   readonly vehicle: string | null;
@@ -63,8 +64,10 @@ export type CompareResult = {
   readonly newSpots: SurveyResult['newSpots'];
   /** The place of this visit in the record that is given; null where it is not there yet. */
   readonly again: number | null;
-  /** Where a record is written: the panels read both times that it keeps nothing of. */
+  /** Where a record is written: the panels read both times, or worked against the plan, that it keeps nothing of. */
   readonly unrecorded: readonly Unrecorded[];
+  /** Panels that were worked and not compared, as a record holds them. */
+  readonly unread: readonly UnreadPanel[];
   /** Values of any visit that look keyed wrongly, on the panels that were asked for. */
   readonly slips: readonly VisitSlip[];
   /** Whether a plan was named. */
@@ -120,7 +123,7 @@ export function compareFiles(given: CompareRequest): Outcome<CompareResult> {
 /** What is named beside the readings, by the template of the first of them. */
 type Besides = {
   readonly planned: Planned;
-  readonly worked: { readonly done: Planned; readonly said: ReadonlySet<string> | null };
+  readonly worked: Worked;
   /** Of the panels asked about. */
   readonly ids: ReadonlySet<string>;
   readonly gloss: readonly ComparedGloss[];
@@ -172,6 +175,7 @@ function comparedVisits(
       ...shiftDoubts(value.shift, [first.file, last.file]),
       ...doubtsOf(visits, seen, request),
       ...notRecorded(value.unrecorded, last.file),
+      ...(request.recording === true ? workedUnread(value.unread, last.file) : []),
     ],
   };
 }
@@ -204,6 +208,7 @@ function resultOf(
     standing.all === standing.rest
       ? rest
       : saferParts(total, leftOn(withAllPoints(total), work, standing.all).parts, rest);
+  const compared = new Set(total.panels.map(({ panel }) => panel.id));
   const visit = visitOf(parts, standing.all.asked.survey.panels);
   const shift = commonShift(parts.flatMap(partsOf), {
     stepSd: request.settings.correction.removal.stepLogSd,
@@ -223,7 +228,11 @@ function resultOf(
     deeper: panelsWithPlaces(planned),
     newSpots: first.surveyed.newSpots,
     again: found.again,
-    unrecorded: request.recording === true ? unrecordedPanels(parts, visit) : [],
+    unrecorded:
+      request.recording === true
+        ? [...unrecordedPanels(parts, visit), ...unreadUnplanned(worked.unplanned, compared)]
+        : [],
+    unread: unreadPanels(worked.done, compared, first.surveyed.survey.template),
     slips: slipsOfVisits(all, ids),
     planned: request.plan !== undefined,
     planOfOthers: ofOthers,

@@ -6,7 +6,9 @@ import { bindingLimit, inWords, type Limit, type LimitCode } from '../../film/li
 import { type Allowed, mightGo } from './compare-overrun.ts';
 
 /** Limits that hang on the film of the whole panel, or on the panels beside it. */
-const UNTOLD: readonly LimitCode[] = ['readings', 'clear', 'life', 'near-line', 'sound-panels'];
+const UNTOLD: readonly LimitCode[] = [
+  ...(['readings', 'clear', 'life', 'near-line', 'place', 'sound-panels'] as const),
+];
 
 export const isUntold = ({ boundBy }: Pick<Allowance, 'boundBy'>): boolean =>
   UNTOLD.includes(boundBy.code);

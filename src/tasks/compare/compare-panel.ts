@@ -25,7 +25,7 @@ import type { MarksOnly } from './compare-marks.ts';
 import { byMarksAlone, isUntold, lessGone, unsaidByMarks } from './compare-marks-left.ts';
 import { type Allowed, isOver, isOverUnknown, isPerhapsOver, overruns } from './compare-overrun.ts';
 import { reasonsFor, riseReasons } from './compare-part-reasons.ts';
-import { keepingPlaces } from './compare-places.ts';
+import { keepingPlaces, overAtPlaces } from './compare-places.ts';
 import type { PlaceRead } from './compare-places-read.ts';
 import { type MeasuredPart, mainStep, measuredOf, type SeenRates } from './compare-plan.ts';
 import type { OneMoreSet, PartLeft, Rise } from './part-left.ts';
@@ -124,7 +124,13 @@ function told(part: PartCase, { change, standing, asked, oneMore }: Compared): P
   const isPaired = comparison.by === 'pairs';
   const over = comparison.gained
     ? []
-    : overruns({ change, isPaired, allowed, left: surveyed, grounds, before: part.surveys.before });
+    : [
+        ...overruns({
+          ...{ change, isPaired, allowed, grounds },
+          ...{ left: surveyed, before: part.surveys.before },
+        }),
+        ...overAtPlaces(part.places, change, allowed),
+      ];
   const byMarks = leftByMarks(part, allowed, { asked, leftAfter });
   const gone = micrometres(Math.max(held.mean, change.removed.value));
   const isOfMarks = byMarks === null && isOfFewMarks(part);

@@ -29,6 +29,8 @@ export type PlaceRead = PlannedPlace & {
   readonly read: {
     readonly measured: MeasuredRemoval;
     readonly taken: Pick<RecordedRemoval, 'mean' | 'sd'>;
+    /** Marked and read before and after the work; else told by what it lacks to the panel's other points. */
+    readonly isPaired: boolean;
   } | null;
 };
 
@@ -65,12 +67,12 @@ function placeRead(
   const own = after?.points.find(({ point }) => isPointOf(point, place.point));
   if (own === undefined || after === undefined) return { ...place, read: null };
   const others = after.points.filter((one) => !isAtPlace(one, places));
-  const measured =
-    lostThere(own, before, { after, comparison, first, last }, model) ??
-    missingAtPlace(own, others, model);
+  const lost = lostThere(own, before, { after, comparison, first, last }, model);
+  const measured = lost ?? missingAtPlace(own, others, model);
+  const isPaired = lost !== null;
   return {
     ...place,
-    read: measured === null ? null : { measured, taken: goneAtPlace(place, measured) },
+    read: measured === null ? null : { measured, taken: goneAtPlace(place, measured), isPaired },
   };
 }
 

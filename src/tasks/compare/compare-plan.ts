@@ -102,6 +102,8 @@ export type RateSeen = {
   readonly factor: LogFactor;
   /** Null where 1 lies in the 95 % interval of the factor. */
   readonly looks: 'too-low' | 'too-high' | null;
+  /** Whether the plan itself held its rate to be as far off as that in 95 of 100 cases: nothing else need be wrong. */
+  readonly withinKnown: boolean;
 };
 
 /** What was seen of a plan's rates: the factor on what it foretold, by combination. */
@@ -134,6 +136,7 @@ export function seenRates(parts: readonly MeasuredPart[], model: CorrectionModel
       combination,
       panels: parts.filter(({ foretold }) => keyOf(foretold) === combination).length,
       ...judged(all.of(combination)),
+      withinKnown: isWithinKnown(all.of(combination), combination, priors),
     })),
     oneMoreSet: ({ combination, sets, removal }, on) => {
       const usual = byStep(removal / sets, all.of(combination));
@@ -179,6 +182,12 @@ function judged(factor: LogFactor): Pick<RateSeen, 'factor' | 'looks'> {
   if (factor.mean > WIDE * factor.sd) return { factor, looks: 'too-low' };
   return { factor, looks: factor.mean < -WIDE * factor.sd ? 'too-high' : null };
 }
+
+const isWithinKnown = (
+  { mean }: LogFactor,
+  combination: string,
+  { hardness, combinationSd }: RemovalPriors,
+): boolean => Math.abs(mean) <= WIDE * Math.hypot(hardness.sd, combinationSd(combination));
 
 /**
  * What the plan itself held of its rates: its own spread, less that of a step, shared between the paint and

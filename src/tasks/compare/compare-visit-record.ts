@@ -9,6 +9,7 @@ import type { PointPair } from '../../film/compare/compare-points.ts';
 import { paintGained } from '../../film/compare/paint-gain.ts';
 import type { PanelComparison } from '../../film/compare/panel-comparison.ts';
 import type { Allowance } from '../../film/limits/allowance.ts';
+import type { Limit } from '../../film/limits/limit.ts';
 import type { PanelSurvey } from '../../film/survey.ts';
 import { type FilmRecord, type FilmRecordVisit, filmRecordOf } from '../../formats/film-record.ts';
 import type { Placed } from '../../formats/json/placed.ts';
@@ -59,7 +60,7 @@ export function visitOf(panels: readonly PartsLeft[], asked: readonly PanelSurve
 
 type PartsLeft = PartLeft & { readonly zones: readonly PartLeft[] };
 
-/** What a survey of the later readings allows beyond what is known is kept from it, whoever asks it next. */
+/** No survey of the later readings, or of some of them, is to allow more than that, whoever asks it next. */
 function leftNow(
   { comparison, left, places, zones: parts }: PartsLeft,
   { zones = [] }: VisitPanels[number],
@@ -67,23 +68,24 @@ function leftNow(
 ): Partial<VisitPanels[number]> {
   const survey = asked.find(({ panel }) => panel.id === comparison.panel.id);
   if (left === null || !survey?.statistics) return {};
-  const most = besidePlaces(left, places);
-  const leftIn = new Map(
-    parts.map((part) => [
-      part.comparison.zone,
-      part.left === null ? undefined : besidePlaces(part.left, part.places),
-    ]),
+  const inZones = new Map(
+    parts.flatMap((part) => {
+      const own = survey.zones.find(({ zone }) => zone === part.comparison.zone) ?? survey;
+      const most = part.left === null ? null : mostLeft(part.left, part.places, own);
+      return most === null ? [] : [[part.comparison.zone, most] as const];
+    }),
   );
-  const isLess =
-    most < survey.budget ||
-    survey.zones.some(({ zone, budget }) => (leftIn.get(zone) ?? most) < budget);
-  if (!isLess) return {};
+  const most = mostLeft(left, places, survey) ?? Math.max(...inZones.values());
+  if (!Number.isFinite(most)) return {};
   const ofZones = zones.map((zone) => {
-    const mostThere = leftIn.get(zone.zone);
-    return mostThere === undefined ? zone : { ...zone, left_um: kept(mostThere) };
+    const mostThere = inZones.get(zone.zone);
+    return mostThere === undefined ? zone : { ...zone, left_um: keptUp(mostThere) };
   });
   return {
-    left_um: kept(most),
+    left_um: keptUp(most),
+    ...([left, ...parts.map((part) => part.left)].some(isNearLine)
+      ? { left_by: 'near-line' as const }
+      : {}),
     left_points: survey.points.length,
     left_mean_um: kept(survey.statistics.mean),
     left_read_um: survey.points.flatMap(({ repeats }) => repeats.map(kept)),
@@ -92,15 +94,36 @@ function leftNow(
 }
 
 /**
+ * By all limits where a survey of the later readings allows more; else by those that rest on what was read: what is said
+ * of the paint, or shown by a spot that is made later, may lift the others. Null where none does.
+ *
  * What a spot was to take at its place is on record by itself, and keeps other spots off the panel till it is read. Once
  * read it counts in what may go from the panel: so does what is left there.
  */
-function besidePlaces({ budget, boundBy, limits }: Allowance, places: PartLeft['places']): number {
-  if (boundBy.code !== 'place') return budget;
-  const atPlaces = limits.filter(({ code }) => code === 'place');
+function mostLeft(
+  { limits }: Allowance,
+  places: PartLeft['places'],
+  asked: Pick<PanelSurvey, 'budget'>,
+): number | null {
+  // Those of its plan come last; one before them is of places and test spots that are on record already.
+  const atPlaces = places.length === 0 ? [] : limits.filter(isOfPlace).slice(-places.length);
   const unread = new Set(atPlaces.filter((_, i) => places[i]?.read === null));
-  return Math.min(...limits.flatMap((limit) => (unread.has(limit) ? [] : [limit.value])));
+  const known = limits.filter((limit) => !unread.has(limit));
+  const most = leastOf(known);
+  if (most < asked.budget) return most;
+  const byReadings = known.filter(({ code }) => OF_READINGS.has(code));
+  return byReadings.length === 0 ? null : leastOf(byReadings);
 }
+
+const isNearLine = (left: Allowance | null): boolean => left?.boundBy.code === 'near-line';
+
+const isOfPlace = ({ code }: Limit): boolean => code === 'place';
+
+const OF_READINGS: ReadonlySet<Limit['code']> = new Set<Limit['code']>([
+  ...(['clear', 'near-line', 'life', 'total', 'place', 'as-compared'] as const),
+]);
+
+const leastOf = (limits: readonly Limit[]): number => Math.min(...limits.map(({ value }) => value));
 
 type MightGo = Partial<Pick<VisitPanels[number], 'allowed_um' | 'over_allowed'>>;
 
@@ -168,14 +191,21 @@ const MOST_TAKEN = 100;
 const MOST_GAINED = 2000;
 const DIGITS = 6;
 export const kept = (value: number): number => roundTo(value, DIGITS);
+/** Never less, so that a survey that allows just that is bound by what it says itself. */
+const keptUp = (value: number): number => kept(Math.ceil(value * 10 ** DIGITS) / 10 ** DIGITS);
+
+/** Of the others a plan foretold what went. */
+export const isMeasured = ({ not_read }: VisitPanels[number]): boolean => not_read !== true;
 
 /** By which one visit is known from another: what might go is no part of what was measured. */
 export const takenText = (panels: VisitPanels): string =>
-  JSON.stringify(panels, (key, value) => (OF_WHAT_MIGHT_GO.has(key) ? undefined : value));
+  JSON.stringify(panels.filter(isMeasured), (key, value) =>
+    OF_WHAT_MIGHT_GO.has(key) ? undefined : value,
+  );
 
 const OF_WHAT_MIGHT_GO: ReadonlySet<string> = new Set([
   ...['allowed_um', 'over_allowed'],
-  ...['left_um', 'left_points', 'left_mean_um', 'left_read_um'],
+  ...['left_um', 'left_by', 'left_points', 'left_mean_um', 'left_read_um'],
 ]);
 
 export type Records = {
@@ -200,7 +230,10 @@ export function recordsAround(
   const compared = new Set(panels.map(({ panel }) => panel));
   const visits = file.visits.map((visit, place) =>
     held.has(place)
-      ? { ...visit, panels: visit.panels.filter(({ panel }) => !compared.has(panel)) }
+      ? {
+          ...visit,
+          panels: visit.panels.filter((one) => !compared.has(one.panel) && isMeasured(one)),
+        }
       : visit,
   );
   const placeOf: Placed<FilmRecord>['placeOf'] = named?.placeOf ?? (() => ({ file: THESE }));

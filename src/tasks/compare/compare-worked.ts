@@ -23,6 +23,8 @@ export type Worked = {
   readonly done: Planned;
   /** Ids of the panels that a file speaks of; null where none was given. */
   readonly said: ReadonlySet<string> | null;
+  /** Panels that a file says were worked, and on which the plan works nothing. */
+  readonly unplanned: readonly Panel[];
 };
 
 export function asWorked(
@@ -30,7 +32,8 @@ export function asWorked(
   file: LoadedFile | undefined,
   template: VehicleTemplate,
 ): Outcome<Worked> {
-  if (file === undefined) return { value: { done: planned, said: null }, diagnostics: [] };
+  if (file === undefined)
+    return { value: { done: planned, said: null, unplanned: [] }, diagnostics: [] };
   const read = readWorkedFile(file);
   if (read.value === undefined) return { diagnostics: read.diagnostics };
   const matched = rowsByPanelId(read.value, template);
@@ -46,10 +49,16 @@ export function asWorked(
     diagnostics.push(...mistakes);
     if (plan !== undefined) done.set(panel.id, workedPanel(plan, rows));
   }
+  const unplanned = template.panels.filter(
+    ({ id }) => rowsOf.get(id)?.some(({ sets }) => sets > 0) === true && !isWorked(planned.get(id)),
+  );
   return hasErrors(diagnostics)
     ? { diagnostics }
-    : { value: { done, said: new Set(rowsOf.keys()) }, diagnostics };
+    : { value: { done, said: new Set(rowsOf.keys()), unplanned }, diagnostics };
 }
+
+const isWorked = (plan: ForetoldPanel | undefined): boolean =>
+  plan !== undefined && partsOf(plan).some(({ steps }) => steps.length > 0);
 
 type Rows = readonly WorkedRow[];
 

@@ -13,7 +13,7 @@ import type { FilmModel } from '../../film/film-model.ts';
 import type { PanelSurvey, Survey } from '../../film/survey.ts';
 import type { KnownVisit } from '../../formats/film-record.ts';
 import type { DatedVisit } from './compare-order.ts';
-import { takenText, type VisitPanels } from './compare-visit-record.ts';
+import { isMeasured, takenText, type VisitPanels } from './compare-visit-record.ts';
 
 export type VisitsOnRecord = {
   /** The place in the record of this very visit; null where it is not there yet. */
@@ -119,7 +119,7 @@ function comparedWith(
     return {
       place,
       visit,
-      isThis: visit.panels.length > 0 && takenText(visit.panels) === text,
+      isThis: visit.panels.some(isMeasured) && takenText(visit.panels) === text,
       ...known,
       isWider: beganHigher || endedLower,
       isBetween: beganHigher && endedLower && !Object.values(known).includes(true),

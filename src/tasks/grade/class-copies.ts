@@ -121,7 +121,9 @@ export function copyReasons(
       .slice(0, i)
       .some((one) => expert === undefined || !one.surveys.includes(expert));
     const others = isAgain ? 'yet another survey of it' : 'another survey of this class';
-    return said(seenBy(survey, copy), fromExpert ? 'the reference' : others);
+    const other = fromExpert ? 'the reference' : others;
+    const isSaid = own.slice(0, i).some((one) => kindOf(one) === kindOf(copy));
+    return (isSaid ? saidBriefly : said)(seenBy(survey, copy), other);
   });
   const panels = own.flatMap(({ whole }) => (whole?.panels ?? []).map(({ id }) => id));
   return [
@@ -146,13 +148,29 @@ const seenBy = (survey: GradedSurvey, copy: Copy): Copy => {
     : { ...copy, apart: { ...apart, offset: micrometres(-apart.offset) } };
 };
 
+const kindOf = ({ apart, identical, whole }: Copy): string =>
+  identical ?? (whole !== null ? 'panels' : apart === null ? 'values' : 'near');
+
+/** Of a further survey what the sentence before says already is left out. */
+function saidBriefly(copy: Copy, other: string): Sentence {
+  const { same, of, apart, identical, whole } = copy;
+  if (identical !== null || whole !== null) return said(copy, other);
+  return apart === null
+    ? says`${figure(same)} of ${figure(of)} those of ${other}`
+    : says`at ${figure(of)} points they lie ${um(apart.sd)} from those of ${other}${aside(apart, apart.offset > 0 ? ' more' : ' less')} (expected: ${um(apart.usual)})`;
+}
+
 function said({ same, of, apart, identical, whole }: Copy, other: string): Sentence {
   if (identical === 'file') return says`your file is, byte by byte, that of ${other}`;
   if (identical === 'readings') {
     return says`all your readings are those of ${other}, in the same order`;
   }
   if (whole !== null) {
-    return says`all ${figure(whole.readings)} readings on ${panelsNamed(whole)} are those of ${other}, figure for figure and in the same order`;
+    const how =
+      whole.within === 0
+        ? says`figure for figure and in the same order`
+        : says`changed by ${um(whole.within)} at the most, and in the same order`;
+    return says`all ${figure(whole.readings)} readings on ${panelsNamed(whole)} are those of ${other}, ${how}`;
   }
   return apart === null
     ? says`${figure(same)} of ${figure(of)} values are those of ${other}, more than two who measure have in common`

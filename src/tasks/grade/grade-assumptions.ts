@@ -1,6 +1,6 @@
 /** What a grading rests on that nobody stated. */
 import { spoken } from '../../base/remark.ts';
-import { shown } from '../../base/rounding.ts';
+import { figure, shown } from '../../base/rounding.ts';
 import { type Sentence, says, um } from '../../base/sentence.ts';
 import type { SigmaPt } from '../../training/panel-score.ts';
 import type { Marking } from '../../training/training-model.ts';
@@ -18,6 +18,8 @@ type About = {
   readonly entries: readonly Entry[];
   /** One gauge is taken to have read the reference and every survey. */
   readonly oneGauge: boolean;
+  /** For somebody at least nobody said which gauge it was. */
+  readonly unnamedGauge: boolean;
   /** No mark of the expert’s was read by anybody as the same. */
   readonly ownPoints: boolean;
   /** There are marks, and a consensus, which has none. */
@@ -152,18 +154,14 @@ const putRight = ({ file: { value } }: NamedGauge): Sentence =>
     ? says``
     : says`; every reading put right by its gauge’s check: ${adjustmentText(value.adjustment)}`;
 
-const oneGauge = (
-  { gauge }: GradeFilesRequest,
-  { oneGauge: isOne, entries }: About,
-): readonly Assumption[] =>
-  gauge === undefined && isOne
-    ? [
-        {
-          code: 'one-gauge',
-          text: entries.some((one) => one.gauge !== undefined)
-            ? 'compared as if one gauge had read all, so what it is off by cancels'
-            : 'one gauge for everybody, so what it is off by cancels',
-          origin: 'built-in',
-        },
-      ]
-    : [];
+function oneGauge(request: GradeFilesRequest, about: About): readonly Assumption[] {
+  if (request.gauge !== undefined || !about.oneGauge) return [];
+  const cancels = about.entries.some((one) => one.gauge !== undefined)
+    ? 'compared as if one gauge had read all, so what it is off by cancels'
+    : 'one gauge for everybody, so what it is off by cancels';
+  const said = says`${cancels}${about.unnamedGauge ? butOnThickFilm(request.settings) : says``}`;
+  return [{ code: 'one-gauge', ...spoken(said), origin: 'built-in' }];
+}
+
+const butOnThickFilm = ({ film, models: { training } }: GradeFilesRequest['settings']): Sentence =>
+  says`, but for ± ${figure(100 * film.measurement.proportional)} % of what film is over ${um(training.scores.sigmaPtFilm, null)}, as nobody named it`;

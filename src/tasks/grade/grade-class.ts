@@ -159,13 +159,16 @@ export function gaugesOf(
   request: GradeFilesRequest,
 ): Gauges {
   const [own, theirs] = [handedIn?.serial ?? null, expert?.serial ?? null];
-  const otherSerial = own !== null && theirs !== null && own !== theirs;
+  const bothSerials = own !== null && theirs !== null;
+  const otherSerial = bothSerials && own !== theirs;
   const [isOwn, isTheirs] = [gauge, request.gauge].map((one) => soundGauge(one) !== undefined);
+  const isNamed = bothSerials || isOwn === true || isTheirs === true;
   return {
     same: isOwn !== true && !otherSerial,
     stated: isTheirs === true && expert !== null,
     onlyOwn: isOwn === true && isTheirs !== true,
     moved: gauge === undefined ? undefined : mostDrifted(gauge.file.value)?.change,
+    unnamed: isNamed ? undefined : request.settings.film.measurement.proportional,
   };
 }
 

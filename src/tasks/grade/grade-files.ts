@@ -87,12 +87,16 @@ function classOf(
   const { expert, template } = base;
   const identity = job?.value.vehicle ?? null;
   const marking = rubric?.value ?? usualMarking(settings.models.training);
-  const oneGauge = entries.every((entry) => gaugesOf(entry, base, request).same);
+  const gauges = entries.map((entry) => gaugesOf(entry, base, request));
   const ownPoints =
     expert !== null &&
     [...grades.values()].every(({ scores }) => scores.every(({ shared }) => shared === 0));
   const marksUnused = expert === null && (request.marked || entries.some(hasMarks));
-  const about = { sigmaPt: graded.sigmaPt, marking, entries, oneGauge, ownPoints, marksUnused };
+  const about = {
+    ...{ sigmaPt: graded.sigmaPt, marking, entries, ownPoints, marksUnused },
+    oneGauge: gauges.every(({ same }) => same),
+    unnamedGauge: gauges.some(({ unnamed }) => unnamed !== undefined),
+  };
   return {
     ...graded,
     vehicle: base.vehicle ?? identity?.id ?? null,

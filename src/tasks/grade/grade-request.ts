@@ -6,6 +6,7 @@ import type { Job, JobVehicle } from '../../formats/job/job.ts';
 import type { Placed } from '../../formats/json/placed.ts';
 import type { Rubric } from '../../formats/rubric.ts';
 import type { ClassView, LeftOut } from '../../training/class-view.ts';
+import type { CopiedPanels } from '../../training/copied-panels.ts';
 import type { Grade } from '../../training/grade-trainee.ts';
 import type { SigmaPt } from '../../training/panel-score.ts';
 import type { Reference } from '../../training/reference.ts';
@@ -71,8 +72,8 @@ export type CopiedSurveys = {
   readonly of: number;
   /** They are one and the same: byte by byte, or reading by reading in the same order. */
   readonly identical: 'file' | 'readings' | null;
-  /** Whole panels that they hold figure for figure, where these give them away; null else. */
-  readonly whole: { readonly panels: readonly Panel[]; readonly readings: number } | null;
+  /** Whole panels that they hold figure for figure, or within a step of the display, where these give them away; null else. */
+  readonly whole: Omit<CopiedPanels, 'surveys'> | null;
   /** SD of their differences where that gives them away, and what is usual in the class; null else. */
   readonly apart: Apart | null;
 };

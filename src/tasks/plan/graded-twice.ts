@@ -7,8 +7,33 @@ import { rowPlace } from './defect-row-place.ts';
 
 type Recorded = { readonly defect: Defect; readonly row: DefectRow };
 
-/** Local marks are several, each with its own grade; so are rows that say where each is. */
-export function gradedTwice(ofPanel: readonly Recorded[]): readonly Diagnostic[] {
+/** Local marks are several, each with its own grade; so are rows that say where each is: but not word for word alike. */
+export const gradedTwice = (ofPanel: readonly Recorded[]): readonly Diagnostic[] => [
+  ...unlike(ofPanel),
+  ...copied(ofPanel),
+];
+
+/** A row that was copied makes a second spot, its film and its hours. */
+function copied(ofPanel: readonly Recorded[]): readonly Diagnostic[] {
+  const local = ofPanel.filter(({ defect: { kind } }) => kind.scope === 'local');
+  const alike = groupBy(local, ({ defect: { kind, grade, depth, extent = '' }, row: { note } }) =>
+    JSON.stringify([kind.id, grade, depth, extent, note]),
+  );
+  return [...alike.values()].flatMap(([first, ...others]) =>
+    others.map(({ defect, row }) =>
+      warning(
+        'defect-graded-twice',
+        `${defect.kind.name} of ${JSON.stringify(row.panel)} stand here as in line ${first.row.origin.line}, word for word: each row is a mark of its own, with its own spot`,
+        {
+          at: rowPlace(row, row.defect),
+          hint: 'one mark: remove this row; two: say under extent where each is',
+        },
+      ),
+    ),
+  );
+}
+
+function unlike(ofPanel: readonly Recorded[]): readonly Diagnostic[] {
   const general = ofPanel.filter(({ defect: { kind } }) => kind.scope === 'general');
   const same = groupBy(general, ({ defect: { kind, extent = '' } }) => `${kind.id} ${extent}`);
   return [...same.values()].flatMap((rows) => {

@@ -38,13 +38,22 @@ export function planRequestOf(
     paintOf: paint.paintOf,
     allowanceAt: ofPart,
     // Off factory film nothing is known of the clear at a place: the panel's own limits stand.
-    allowanceOnPlace: (part, logSd) =>
-      part.topcoat === null ? ofPart(part, logSd) : allowanceOnPlace(part, logSd, grounds),
+    allowanceOnPlace: (part, logSd) => {
+      if (part.topcoat === null) return ofPart(part, logSd);
+      const onPlace = allowanceOnPlace(part, logSd, grounds);
+      if (!isFreedBySpot(part)) return onPlace;
+      const ofAll = ofPart(part, logSd);
+      return ofAll.budget < onPlace.budget ? ofAll : onPlace;
+    },
     model: correction,
     thinnerClear: film.thinnerClear,
     edgeWidth: film.edgeWidth,
   };
 }
+
+/** Of film that may be repaint no place gets more than its own test spot freed. */
+const isFreedBySpot = ({ limits }: PanelSurvey): boolean =>
+  limits.some(({ ofRepaint }) => ofRepaint !== undefined);
 
 const isRepaintHeld = ({ boundBy: { code } }: PanelSurvey): boolean =>
   code === 'sound-panels' || code === 'test-spot';

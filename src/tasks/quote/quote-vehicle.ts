@@ -8,22 +8,27 @@ import {
   type CurvePoint,
   curvePoint,
   missingRates,
+  type QuoteAim,
   type QuoteOption,
+  type QuoteTerms,
   quoteOption,
 } from '../../work/quote-option.ts';
 import { type AimPlan, planAims } from '../plan/plan-aims.ts';
 import { planRequestOf } from '../plan/plan-request.ts';
-import { type PlanResult, planResult } from '../plan/plan-vehicle.ts';
+import { type PlanResult, planResult, workOf } from '../plan/plan-vehicle.ts';
 import { recordedDefects } from '../plan/recorded-defects.ts';
 import type { LoadedFile } from '../read/read-request.ts';
 import { priceProblems } from '../settings/price-problems.ts';
 import { type Settings, withAim } from '../settings/settings.ts';
 import type { SurveyResult } from '../survey/survey-vehicle.ts';
+import { type OnceReadAgain, onceReadAgain } from './once-read-again.ts';
 import { quoteAssumptions } from './quote-assumptions.ts';
 
 export type QuoteResult = PlanResult & {
   /** From the mildest aim to the strongest. */
   readonly options: readonly QuoteOption[];
+  /** What of each is for panels that are worked only once they are read again. */
+  readonly onceReadAgain: ReadonlyMap<QuoteAim, OnceReadAgain>;
   /** Of an aim that is quoted alone, the first further one by name that clears as much and comes to less. */
   readonly cheaper: QuoteOption | null;
   /** What aims in even steps clear, spend and cost, to draw a curve through. */
@@ -66,6 +71,9 @@ export function quoteVehicle(
     settings,
     assumptions: [...assumptions, ...quoteAssumptions(settings, options)],
     options,
+    onceReadAgain: onceReadAgain(options, surveyed, (aim, plan) =>
+      quoteOption(aim, { plan, work: workOf(plan, surveyed) }, termsOf(settings)),
+    ),
     cheaper: cheaperOption(options, settings, optionAt),
     curve: curveAims(settings).map((aim) => pointOf(planAt(aim))),
     exclusions: exclusionsOf(options),
@@ -113,16 +121,14 @@ export function curveAims({ models, correction }: Settings): readonly number[] {
 
 const pointOf = ({ aim, decisions }: AimPlan): CurvePoint => curvePoint(aim, decisions);
 
-const optionOf = ({ aim, plan, work }: AimPlan, { money, models, correction }: Settings) =>
-  quoteOption(
-    aim,
-    { plan: plan(), work: work() },
-    {
-      prices: money.prices.value?.list ?? null,
-      hoursShare: models.price.hours[money.kind.value] / 100,
-      equalShortfall: correction.correction.choice.equalShortfall,
-    },
-  );
+const optionOf = ({ aim, plan, work }: AimPlan, settings: Settings): QuoteOption =>
+  quoteOption(aim, { plan: plan(), work: work() }, termsOf(settings));
+
+const termsOf = ({ money, models, correction }: Settings): QuoteTerms => ({
+  prices: money.prices.value?.list ?? null,
+  hoursShare: models.price.hours[money.kind.value] / 100,
+  equalShortfall: correction.correction.choice.equalShortfall,
+});
 
 /** No price is invented: what the shop would have to say for one. */
 function missingKeys({ money }: Settings, options: readonly QuoteOption[]): readonly string[] {

@@ -83,6 +83,9 @@ function gaugeAssumptions(
     ...(verdict === 'fail' && worst !== null
       ? [say('gauge-widened', says`its calibration taken to be off by at least ${um(worst)}`)]
       : []),
+    ...(verdict === 'fail' && worst === null
+      ? [say('gauge-failed-unsaid', says`and its file does not say by how much it is off`)]
+      : []),
     ...driftTold(gauge, say),
     ...(gauge.adjustment === null
       ? []

@@ -5,12 +5,13 @@ import { isWithinNumbers } from '../../work/price-job.ts';
 import type { PriceList } from '../../work/price-list.ts';
 import type { QuoteModel } from '../../work/quote-model.ts';
 import type { QuoteOption } from '../../work/quote-option.ts';
+import { smallPacks } from './pack-problems.ts';
 import type { PriceSettings } from './price-settings.ts';
 
 export function priceProblems(
   options: readonly QuoteOption[],
-  { prices, at, unused }: PriceSettings,
-  { cash }: Pick<QuoteModel, 'cash'>,
+  { prices, at, packAt, unused }: PriceSettings,
+  { cash, packs }: Pick<QuoteModel, 'cash' | 'packs'>,
 ): readonly Diagnostic[] {
   const list = prices.value?.list;
   if (list === undefined) return [];
@@ -25,6 +26,9 @@ export function priceProblems(
         ]
       : []),
     ...smallRate(list, at),
+    ...smallPacks(options, list, packs).map(({ index, message, hint }) =>
+      warning('price-pack-small', message, { at: packAt(index), hint }),
+    ),
     ...unused.map(({ id, at }) =>
       note(
         'price-material',

@@ -17,6 +17,8 @@ export type PriceSettings = {
   readonly shop: string | null;
   /** Where they stand; undefined where there are none. */
   readonly at: Place | undefined;
+  /** Where the pack of a material stands, by its place in the list. */
+  readonly packAt: (index: number) => Place | undefined;
   /** What the list has that no job uses, where it does, and what is no slip of the pen. */
   readonly unused: readonly { readonly id: string; readonly at: Place }[];
   /** Whether there are none because those of a file are an example still. */
@@ -50,6 +52,7 @@ export function priceSettings({ typed, shops }: Layers): PriceSettings {
     },
     shop: layer?.file.value.name ?? null,
     at: layer?.file.placeOf(['prices'], 'key'),
+    packAt: (index) => layer?.file.placeOf(['prices', 'materials', index, 'pack']),
     unused:
       layer?.file.value.unusedMaterials.flatMap(({ index, id, meant }) =>
         meant === undefined

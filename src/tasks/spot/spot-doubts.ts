@@ -96,8 +96,9 @@ export function thinDoubted(
   });
 }
 
-/** As many marks that begin where another spot’s ended are no chance. */
-const SAME_PLACE = 2;
+/** As many marks that begin where another spot’s ended are no chance: with decimals, and of any once they had moved. */
+const SAME_FINE = 2;
+const SAME_MOVED = 3;
 
 /** A spot is one place: worked on after it was read, it is counted twice by the eye, and once in what is gone. */
 export const goesOn = (trials: readonly PlacedTrial[]): readonly Diagnostic[] =>
@@ -139,9 +140,10 @@ const isCopy = (one: SpotTrial, other: SpotTrial): boolean =>
 
 const endsWhere = (one: SpotTrial, other: SpotTrial): boolean =>
   one.panel === other.panel &&
-  other.marks.length >= SAME_PLACE &&
   one.marks.length === other.marks.length &&
-  other.marks.every((mark, i) => isAt(mark, one.marks[i]) && isFine(mark));
+  other.marks.every((mark, i) => isAt(mark, one.marks[i])) &&
+  (other.marks.filter(isFine).length >= SAME_FINE ||
+    one.marks.filter(({ before, after }) => before !== after).length >= SAME_MOVED);
 
 const isAt = ({ name, before }: SpotMark, ended: SpotMark | undefined): boolean =>
   ended !== undefined && ended.name === name && ended.after === before;

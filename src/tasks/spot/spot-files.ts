@@ -31,6 +31,7 @@ import { spotOverrun } from '../../correction/spot/spot-overrun.ts';
 import {
   hasRisen,
   observationOf,
+  observationsOf,
   removedFilm,
   type SpotTrial,
 } from '../../correction/spot/spot-trial.ts';
@@ -50,6 +51,7 @@ import { joinedTrials } from './joined-trials.ts';
 import { panelNamer } from './panel-name.ts';
 import { panelsAlike } from './panels-alike.ts';
 import { clearRemarks, heldFacts, showingClear } from './shown-clear.ts';
+import { goneWith, onePlaceRemarks, type PanelPlace, spotPlaces } from './spot-places.ts';
 
 export type SpotResult = {
   readonly vehicle: string | null;
@@ -86,14 +88,18 @@ export function spotFiles({ files, job, ...request }: SpotFilesRequest): Outcome
   const finishOf: FinishOf = (panel) => said(panel) ?? settings.facts.finish.value;
   const nameOf = panelNamer(job?.value.template, settings.nearside.value);
   const trials = read.value.map(({ trial }) => trial);
-  const value = judged(trials, settings, finishOf);
+  const { places, ...value } = judged(trials, settings, finishOf);
   const colours = trials.filter(
     (trial) => isColourUnsettled(trial, finishOf) && said(trial.panel) === undefined,
   );
   return found(
     {
       ...value,
-      advice: [...value.advice, ...colourRemarks(colours, nameOf)],
+      advice: [
+        ...value.advice,
+        ...onePlaceRemarks(places, nameOf),
+        ...colourRemarks(colours, nameOf),
+      ],
       finishOf,
       nameOf,
       vehicle,
@@ -109,7 +115,9 @@ export function spotFiles({ files, job, ...request }: SpotFilesRequest): Outcome
   );
 }
 
-type Judged = Pick<SpotResult, 'trials' | 'paint' | 'word' | 'ladder' | 'next' | 'advice'>;
+type Judged = Pick<SpotResult, 'trials' | 'paint' | 'word' | 'ladder' | 'next' | 'advice'> & {
+  readonly places: readonly PanelPlace[];
+};
 
 function judged(all: readonly SpotTrial[], settings: Settings, finishOf: FinishOf): Judged {
   const { correction: model, hardness, hazeAllowed, aim } = settings;
@@ -119,10 +127,13 @@ function judged(all: readonly SpotTrial[], settings: Settings, finishOf: FinishO
     removed: removedFilm(trial.marks, gauge, model.spot.scatterDof),
   }));
   const shown = showingClear(all, finishOf);
-  const telling = trials.filter(
-    ({ trial, removed }) => !isThroughClear(trial, finishOf) && !hasRisen(trial, removed),
+  const sound = trials.filter(({ trial }) => !isThroughClear(trial, finishOf));
+  const telling = sound.filter(({ trial, removed }) => !hasRisen(trial, removed));
+  const observations = observationsOf(
+    sound.map(({ trial }) => trial),
+    gauge,
+    model,
   );
-  const observations = telling.map(({ trial, removed }) => observationOf(trial, removed));
   const priors = removalPriors(hardness, model);
   const counted = all.filter((trial) => !countsForNothing(trial, telling, priors));
   const paint = paintKnowledge(observations, hardness, model);
@@ -134,20 +145,25 @@ function judged(all: readonly SpotTrial[], settings: Settings, finishOf: FinishO
     budgetAt: budgetOn(all, { ...settings, facts: heldFacts(settings.facts, shown) }),
     model,
   });
-  const places = placesOf(telling, { ...settings, facts: heldFacts(settings.facts, shown) });
+  const places = spotPlaces(trials, gauge);
+  const worked = placesOf(
+    { telling, places },
+    { ...settings, facts: heldFacts(settings.facts, shown) },
+  );
   const nextCase = {
     ...{ trials: counted, ladder, paint, finishOf, aim: aim.share, hazeAllowed, model },
-    overruns: places.flatMap(({ trial, removed, allowed }) =>
+    overruns: worked.flatMap(({ trial, removed, allowed }) =>
       removed === null ? [] : (spotOverrun(trial, removed, allowed) ?? []),
     ),
   };
   const next = nextStep(nextCase);
-  const onPlace = samePlace(next, nextCase, places);
+  const onPlace = samePlace(next, nextCase, worked);
   const isOver = next.code === 'stop-colour' || next.code === 'stop-overrun';
   const asked = next.combination ?? all[0]?.combination;
   const rung = ladder.find(({ combination }) => combination.id === asked?.id);
   return {
     trials,
+    places,
     paint,
     word: hardnessWord(paint, model.removal),
     ladder: isOver ? [] : ladder,
@@ -212,13 +228,19 @@ const deepest = (trials: readonly SpotTrial[], { correction: model }: Settings) 
   );
 
 /** Of trials that tell anything, what might go at their own place before it was worked. */
-const placesOf = (telling: readonly ReadTrial[], settings: Settings): readonly WorkedPlace[] => {
+const placesOf = (
+  {
+    telling,
+    places,
+  }: { readonly telling: readonly ReadTrial[]; readonly places: readonly PanelPlace[] },
+  settings: Settings,
+): readonly WorkedPlace[] => {
   const { model } = asMeasured([], settings);
   const facts = plainFacts(settings.facts);
   return telling.map(({ trial, removed }) => {
     const before = trial.marks.map((mark) => mark.before);
     const allowed = placeAllowance(before, facts, settings.terms, model)?.budget ?? null;
-    return { trial, removed, allowed };
+    return { trial, removed, allowed, gone: goneWith(trial.spot, places) };
   });
 };
 

@@ -77,6 +77,7 @@ function toTrial(
     ...(slips.length > 0 ? slips : [...thinDoubted(rows, film.measurement), ...gains.diagnostics]),
   ];
   const sets = firstSaid(rows, 'sets');
+  const place = firstSaid(rows, 'place');
   if (combination === undefined || kind === undefined || sets === undefined) {
     return refused(...diagnostics);
   }
@@ -85,6 +86,7 @@ function toTrial(
   const trial: SpotTrial = {
     spot: first.spot,
     panel: first.panel,
+    ...(place === undefined ? {} : { place }),
     combination,
     sets,
     marks: rows.flatMap((row, i) => (gains.out.has(row) ? [] : toMark(row, i))),
@@ -113,7 +115,7 @@ const toMark = ({ mark, before, after }: SpotRow, i: number): readonly SpotMark[
     : [{ name: mark === '' ? `${i + 1}` : mark, before, after }];
 
 /** What the first row that speaks of it says. */
-function firstSaid<Key extends 'sets' | 'defect' | 'cleared' | 'haze'>(
+function firstSaid<Key extends 'sets' | 'defect' | 'cleared' | 'haze' | 'place'>(
   rows: readonly SpotRow[],
   key: Key,
 ): NonNullable<SpotRow[Key]> | undefined {
@@ -157,7 +159,7 @@ function unknownMethods(row: SpotRow, model: Settings['correction']): readonly D
 function disagreements([first, ...others]: readonly SpotRow[]): readonly Diagnostic[] {
   if (first === undefined) return [];
   const always = ['panel', 'machine', 'pad', 'product'] as const;
-  const whereSaid = ['sets', 'defect', 'cleared', 'haze'] as const;
+  const whereSaid = ['sets', 'defect', 'cleared', 'haze', 'place'] as const;
   const differs = (row: SpotRow): (typeof always | typeof whereSaid)[number] | undefined =>
     always.find((key) => row[key] !== first[key]) ??
     whereSaid.find((key) => {
@@ -186,6 +188,7 @@ const SAID = {
   defect: 'the defect',
   cleared: 'what was cleared',
   haze: 'the haze',
+  place: 'the place',
 } as const;
 
 function doubledMarks(rows: readonly SpotRow[]): readonly Diagnostic[] {

@@ -3,6 +3,8 @@
  * the readings alone say, so they are assessed before; what the spots took then counts as earlier work on their panels,
  * and a removal is foretold as well as by an untried combination on this paint. A record teaches nothing of the paint.
  */
+
+import type { Remark } from '../../base/remark.ts';
 import { roundTo } from '../../base/rounding.ts';
 import { micrometres } from '../../base/units.ts';
 import { untriedLogSd } from '../../correction/removal/removal-knowledge.ts';
@@ -25,9 +27,11 @@ import {
   coloursOfOthers,
 } from './colour-at-spots.ts';
 import { withDoubtedFinish } from './doubted-finish.ts';
+import { leftAfterSpots } from './left-after-spots.ts';
+import { onePlaceNotes, type PlacesRead, placeRule, takenAtSpots } from './places-of-spots.ts';
 import { withShownDepth } from './shown-at-spots.ts';
 import { spotOverruns } from './spot-overruns.ts';
-import { type PanelSpot, spotColours, takenAtSpots, writtenTrial } from './spots-on-record.ts';
+import { type PanelSpot, spotColours, writtenTrial } from './spots-on-record.ts';
 import type { FactsByPanel, SurveyGrounds } from './survey-grounds.ts';
 import { takenInAll } from './taken-in-all.ts';
 
@@ -53,7 +57,7 @@ export function afterSpots(grounds: SurveyGrounds): Told {
     trials.size === 0
       ? settings.terms
       : { ...settings.terms, logSd: untriedLogSd(paint.car, stepLogSd) };
-  const { facts, newSpots } = spentAtSpots(grounds, before);
+  const { facts, newSpots, ofPlaces } = spentAtSpots(grounds, before);
   const request = asking(facts, terms);
   const survey = assessFilm(request);
   const logSdOf = (part: PanelSurvey): number | null =>
@@ -61,7 +65,7 @@ export function afterSpots(grounds: SurveyGrounds): Told {
   return {
     survey: {
       ...survey,
-      notes: [...spotOverruns(before.survey.panels, grounds), ...survey.notes],
+      notes: [...spotOverruns(before.survey.panels, grounds), ...ofPlaces, ...survey.notes],
       panels: withShownDepth(
         withOwnSpots(survey.panels, logSdOf, { terms, model: settings.film }, ({ panel }) =>
           idleSpots(trials.get(panel.id)),
@@ -109,7 +113,7 @@ function beforeSpots({
 function spentAtSpots(
   { madeSpots, notSurelyNew, facts: said, settings, gauge }: SurveyGrounds,
   { survey: { panels }, facts, paint, colourAt }: BeforeSpots,
-): Pick<Told, 'facts' | 'newSpots'> {
+): Pick<Told, 'facts' | 'newSpots'> & { readonly ofPlaces: readonly Remark[] } {
   const [made, older] = [spotColours(madeSpots), spotColours(notSurelyNew)];
   const { nearRisk } = settings.film.conditions;
   const takenOn = (part: PanelSurvey) => (trial: SpotTrial) =>
@@ -119,17 +123,20 @@ function spentAtSpots(
   const elsewhere = coloursOfOthers(made, panels, { colourAt, ofCar });
   const all = new Map(withColours(facts, { ofCar, elsewhere }));
   const newSpots: WrittenSpot[] = [];
+  const ofPlaces: Remark[] = [];
   for (const part of panels) {
     const { id } = part.panel;
     const [spots, own] = [madeSpots.get(id), all.get(id)];
     if (spots === undefined || own === undefined) continue;
-    const taken = takenAtSpots(spots, takenOn(part));
+    const read = { takenBy: takenOn(part), rule: placeRule(settings, gauge) };
+    const taken = takenAtSpots(spots, read);
+    ofPlaces.push(...onePlaceNotes(part, spots, read));
     const colour = colourAt.get(id);
     const spent = colour === undefined ? taken : { ...taken, colourAt: colour };
-    all.set(id, withSpent(own, spent, spots));
+    all.set(id, withSpent(own, spent, { spots, ...read }));
     newSpots.push(...spots.flatMap((spot) => writtenNew(spot, id, takenOn(part))));
   }
-  return { facts: all, newSpots };
+  return { facts: all, newSpots, ofPlaces };
 }
 
 const idleSpots = (trials: readonly SpotTrial[] = []): IdleSpots => ({
@@ -159,15 +166,20 @@ const withColours = (
 const bySpots = <Value>(value: Value) =>
   ({ value, origin: 'readings', where: 'test spots' }) as const;
 
+type SpotsMade = PlacesRead & { readonly spots: readonly PanelSpot[] };
+
 /** What spots took, beside what else is on record of earlier visits; it is gone from their patches alone. */
 function withSpent(
   facts: EffectiveFacts,
   taken: RecordedRemoval,
-  spots: readonly PanelSpot[],
+  { spots, ...read }: SpotsMade,
 ): EffectiveFacts {
   const { recorded } = facts;
+  const { left = [] } = recorded.value ?? {};
   const value = takenInAll([
-    ...(recorded.value === null ? [] : [recorded.value]),
+    ...(recorded.value === null
+      ? []
+      : [{ ...recorded.value, left: leftAfterSpots(left, spots, read) }]),
     { ...taken, allOver: NOTHING },
   ]);
   const [first] = spots.flatMap((spot) => spot.recorded ?? []);

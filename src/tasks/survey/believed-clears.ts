@@ -58,7 +58,7 @@ function leastByPanel(readings: readonly Reading[]): ReadonlyMap<string, number>
 const filmText = (film: number): string => tell([um(film)], 'um');
 
 /** `job.json:12` as the place that it is. */
-function placeIn(where: string): Place {
+export function placeIn(where: string): Place {
   const [, file = where, line] = /^(.*):(\d+)$/.exec(where) ?? [];
   return line === undefined ? { file } : { file, line: Number(line) };
 }

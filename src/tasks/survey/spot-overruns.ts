@@ -86,13 +86,15 @@ function overrun({ survey, trial, removed }: Read): readonly Remark[] {
   ];
 }
 
-const might = (allowed: Micrometres): Sentence =>
+export const might = (allowed: Micrometres): Sentence =>
   allowed === 0 ? says`nothing might go` : says`${um(allowed, 2)} might go`;
 
 /** Where only a spot can free the panel nothing was said yet of what may go. */
-function mightGo(survey: PanelSurvey): Micrometres | null {
+export function mightGo(survey: PanelSurvey): Micrometres | null {
   const known = partsOf(survey).filter(({ boundBy: { code } }) => OF_THE_FILM.has(code));
   return known.length === 0 ? null : micrometres(Math.max(...known.map(({ budget }) => budget)));
 }
 
-const OF_THE_FILM: ReadonlySet<string> = new Set(['clear', 'life', 'total']);
+const OF_THE_FILM: ReadonlySet<string> = new Set([
+  ...['clear', 'life', 'total', 'place', 'as-compared'],
+]);

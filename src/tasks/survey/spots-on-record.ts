@@ -6,18 +6,15 @@
  * combination and sets, each mark's readings, and what was cleared and hazed. It then counts once, as recorded.
  */
 import type { Outcome } from '../../base/diagnostics.ts';
-import { groupBy } from '../../base/group-by.ts';
 import { roundTo } from '../../base/rounding.ts';
 import { micrometres } from '../../base/units.ts';
 import { onlyGained, type SpotMark, type SpotTrial } from '../../correction/spot/spot-trial.ts';
-import type { RecordedRemoval } from '../../film/film-model.ts';
 import type { VehicleTemplate } from '../../film/template/template.ts';
 import type { FilmRecord, RecordedSpot, WrittenSpot } from '../../formats/film-record.ts';
 import type { Placed } from '../../formats/json/placed.ts';
 import { placeText, settingsPanelGroups } from '../settings/settings-panels.ts';
 import type { TrialsByPanel } from './car-paint.ts';
 import type { MadeSpots } from './colour-at-spots.ts';
-import { takenInAll } from './taken-in-all.ts';
 
 /** A spot of a record, and where it stands there. */
 export type PlacedSpot = RecordedSpot & { readonly where: string };
@@ -102,10 +99,11 @@ export const writtenTrial = (
     cleared_pct: trial.cleared === null ? null : kept(100 * trial.cleared),
     haze_grade: trial.haze,
     colour_on_pad: trial.colourOnPad,
+    ...(trial.place === undefined ? {} : { place: trial.place }),
   };
 };
 
-/** Of one panel. Colour is no part of it: whoever finds it out later, it was the same trial. */
+/** Of one panel. Colour and place are no part of it: whoever finds them out later, it was the same trial. */
 const trialKey = ({ marks = [], ...trial }: WrittenTrial): string =>
   JSON.stringify([
     ...[trial.spot, trial.combination, trial.sets],
@@ -114,7 +112,7 @@ const trialKey = ({ marks = [], ...trial }: WrittenTrial): string =>
   ]);
 
 /** The name alone may be another spot's at another visit: one on record is told with its day. */
-const nameOf = ({ trial, recorded }: PanelSpot): string =>
+export const nameOf = ({ trial, recorded }: PanelSpot): string =>
   recorded === null ? trial.spot : `${recorded.written.spot} of ${recorded.date}`;
 
 export const spotColours = (spots: SpotsByPanel): MadeSpots =>
@@ -146,39 +144,8 @@ export const filmsAt = ({ trial, recorded }: PanelSpot): readonly MarkFilms[] =>
 type MarkFilms = Pick<SpotMark, 'before' | 'after'>;
 
 /** Whether all of its marks read more after, beyond noise where its file says so: it frees nothing. */
-function hasRisen({ trial, recorded }: PanelSpot): boolean {
+export function hasRisen({ trial, recorded }: PanelSpot): boolean {
   if (recorded === null) return onlyGained(trial);
   const { marks = [] } = recorded.written;
   return marks.length > 0 && marks.every(({ before_um, after_um }) => after_um > before_um);
 }
-
-/**
- * What spots took at a place of the panel. At one visit each is a place of its own, so no place lost more than the most
- * that one of them took; nobody knows whether a later visit tried the same place, so its most adds to that.
- */
-export function takenAtSpots(
-  spots: readonly PanelSpot[],
-  takenBy: (trial: SpotTrial) => RecordedRemoval,
-): RecordedRemoval {
-  const byVisit = groupBy(spots, ({ recorded }) => recorded?.visit);
-  return takenInAll(
-    [...byVisit.values()].map((visit) =>
-      mostTaken(
-        visit.map(({ trial, recorded }) =>
-          recorded === null ? takenBy(trial) : takenOnRecord(recorded),
-        ),
-      ),
-    ),
-  );
-}
-
-const takenOnRecord = ({ written }: RecordedSpot): RecordedRemoval => ({
-  mean: micrometres(written.taken_um),
-  sd: micrometres(written.taken_sd_um),
-});
-
-/** With the largest doubt of any: which of them lost most may not be told. */
-const mostTaken = (places: readonly RecordedRemoval[]): RecordedRemoval => ({
-  mean: micrometres(Math.max(0, ...places.map(({ mean }) => mean))),
-  sd: micrometres(Math.max(0, ...places.map(({ sd }) => sd))),
-});

@@ -12,6 +12,7 @@ import { layerAssumptions } from '../settings/panel-facts.ts';
 import type { Settings } from '../settings/settings.ts';
 import { afterSpots } from './after-spots.ts';
 import type { CarPaint, TrialsByPanel } from './car-paint.ts';
+import { layersApart } from './layers-apart.ts';
 import { materialAssumptions } from './material-assumptions.ts';
 import { recordAssumption, recordDiffers } from './record-of-whom.ts';
 import type { SaidSubstrates } from './said-substrates.ts';
@@ -76,5 +77,6 @@ export function surveyVehicle(request: SurveyVehicleRequest): Outcome<SurveyResu
   };
   const notes = keyingNotes(told.survey.panels, readings.readings);
   const doubts = recordDiffers(request.filmRecord, readings.readings, template, settings.film);
-  return { value, diagnostics: [...grounds.diagnostics, ...doubts, ...notes] };
+  const apart = layersApart(panels, facts);
+  return { value, diagnostics: [...grounds.diagnostics, ...apart, ...doubts, ...notes] };
 }

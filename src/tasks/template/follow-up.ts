@@ -3,12 +3,16 @@ import { counted } from '../../base/counted.ts';
 import { type Diagnostic, warning } from '../../base/diagnostics.ts';
 import { needsUltrasound } from '../../film/condition/condition.ts';
 import { furtherPoints, pointsAboutEdge } from '../../film/help/further-points.ts';
+import { pointsInRow } from '../../film/template/point-layout.ts';
 import type { Panel, VehicleTemplate } from '../../film/template/template.ts';
 import type { Placed } from '../../formats/json/placed.ts';
 import type { SurveyedPanel, SurveyFile } from '../../formats/survey-file.ts';
 
 /** A panel with the points that are still to be read on it, and why. */
-export type FollowUpPanel = { readonly panel: Panel; readonly why: string };
+export type FollowUpPanel = { readonly panel: SheetPanel; readonly why: string };
+
+/** Its points on a sheet; `off` where they lie at none of the places that the template has for them. */
+export type SheetPanel = Panel & { readonly off?: 'shut' | 'worked' };
 
 /** More points that free less than this, in µm, are not worth the walk. */
 const LEAST_GAIN = 0.1;
@@ -17,23 +21,66 @@ const ABOUT_A_REPAIR = 4;
 
 /** In walking order; panels on which nothing more is to be learned with the gauge are not on it. */
 export function followUp(
-  { panels }: Pick<SurveyFile, 'panels'>,
+  { panels, toRead }: Pick<SurveyFile, 'panels' | 'toRead'>,
   template: VehicleTemplate,
 ): readonly FollowUpPanel[] {
   const surveyed = new Map(panels.map((one) => [one.panel, one]));
   return template.panels.flatMap((panel) => {
     const one = surveyed.get(panel.id);
-    return one === undefined || needsUltrasound(panel) ? [] : ofPanel(panel, one);
+    if (needsUltrasound(panel)) return [];
+    const onFace = one === undefined ? [] : ofPanel(panel, one);
+    return [...onFace, ...offPoints(panel, one?.points ?? [], toRead)];
   });
+}
+
+/** What lies at a place of its own on the panel: a place worked deeper is read by its name, so that it is known again. */
+function offPoints(
+  panel: Panel,
+  points: readonly string[],
+  toRead: SurveyFile['toRead'],
+): readonly FollowUpPanel[] {
+  const own = toRead.filter((one) => one.panel === panel.id);
+  const isShut = own.some(({ place }) => place === 'shut');
+  const worked = own.flatMap(({ place, point }) => (place === 'face' ? (point ?? []) : []));
+  return [
+    ...(worked.length === 0
+      ? []
+      : [offPanel(panel, 'worked', worked, 'worked deeper before, and not read since')]),
+    ...(isShut
+      ? [
+          offPanel(
+            panel,
+            'shut',
+            [`${SHUT}${nextNumber(points, SHUT)}`],
+            'its door shut, under the rubber: tells whether the side was painted again',
+          ),
+        ]
+      : []),
+  ];
+}
+
+const SHUT = 'shut ';
+
+function offPanel(
+  panel: Panel,
+  off: NonNullable<SheetPanel['off']>,
+  names: readonly string[],
+  why: string,
+): FollowUpPanel {
+  const points = pointsInRow(names.length).map((place, i) => ({
+    ...place,
+    point: names[i] ?? place.point,
+  }));
+  return { panel: { ...panel, points, off }, why };
 }
 
 /** Panels of the survey that the template has not, and those asked for by name that get no row. */
 export function notOnSheet(
-  { value: { panels }, placeOf }: Placed<SurveyFile>,
+  { value: { panels, toRead }, placeOf }: Placed<SurveyFile>,
   template: VehicleTemplate,
   named: readonly Panel[],
 ): readonly Diagnostic[] {
-  const onSheet = new Set(followUp({ panels }, template).map(({ panel }) => panel.id));
+  const onSheet = new Set(followUp({ panels, toRead }, template).map(({ panel }) => panel.id));
   const known = new Set(template.panels.map(({ id }) => id));
   const unknown = panels.flatMap(({ panel }, i) =>
     known.has(panel)

@@ -25,6 +25,14 @@ test('a job of a list names one in its column', async () => {
   expect(await hintsOf('jobs.csv')).toContain('name one in the column vehicle');
 });
 
+test('a job of a list in JSON names one by its key, and is then of it', async () => {
+  const job = { job: 'two', readings: 'cars/two.csv' };
+  writeFileSync(join(folder, 'jobs.json'), JSON.stringify([job]));
+  expect(await hintsOf('jobs.json')).toContain('in JSON by the key "vehicle"');
+  writeFileSync(join(folder, 'named.json'), JSON.stringify([{ ...job, vehicle: 'A' }]));
+  expect(await hintsOf('named.json')).not.toContain('vehicle');
+});
+
 test('a job of a folder, which has no columns, is taken apart or is the list itself', async () => {
   expect(await hintsOf('cars')).toBe(
     'give each a file of its own in the folder, or name this file in place of the folder: batch "cars/two.csv"',

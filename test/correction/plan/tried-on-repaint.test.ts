@@ -41,7 +41,7 @@ describe('repaint on which a mild step was tried', () => {
     const [first] = plan.reasons;
     expect(first).toMatchObject({ code: 'stronger-than-tried', value: 4 });
     expect(first?.text).toBe(
-      `the aim takes a step stronger than ${MILD}, the strongest that was tried on this repaint, or more than the 4.00 µm that may go: try the next rung on its spot first`,
+      `the aim takes a step stronger than ${MILD}, the strongest that was tried on this panel, or more than the 4.00 µm that may go: try the next rung on its spot first`,
     );
   });
 
@@ -54,7 +54,7 @@ describe('repaint on which a mild step was tried', () => {
         rungOf(MILD),
       );
       expect([reason.text, expected]).toEqual([
-        `stronger than ${MILD}, the strongest that was tried on this repaint: try it there first`,
+        `stronger than ${MILD}, the strongest that was tried on this panel: try it there first`,
         null,
       ]);
     }
@@ -75,7 +75,7 @@ describe('repaint on which a mild step was tried', () => {
     expect([left.verdict, left.steps]).toEqual(['leave', []]);
     expect(left.reasons[0]).toMatchObject({
       code: 'stronger-than-tried',
-      text: 'steps no stronger than those tried on this repaint clear too little to be worth their film: try the next rung on its spot first',
+      text: 'steps no stronger than those tried on this panel clear too little to be worth their film: try the next rung on its spot first',
     });
     const shallow = plannedWith([MILD], {
       ...deep,

@@ -13,10 +13,12 @@ const place = (
   one: SpotTrial,
   removed: number | null,
   allowed: number | null = 3.29,
+  gone = removed ?? 0,
 ): WorkedPlace => ({
   trial: one,
   removed: removed === null ? null : ({ mean: um(removed) } as RemovedFilm),
   allowed: allowed === null ? null : um(allowed),
+  gone: um(gone),
 });
 
 const told = (code: NextCode, places: readonly WorkedPlace[], step: string | null = FINE.id) => {
@@ -45,6 +47,13 @@ describe('where a place is worked on', () => {
     const codes = (removed: number) => told('refine', [place(hazy, removed)]).map(([code]) => code);
     expect(codes(3.29 - FINE.perSet)).toEqual([]);
     expect(codes(3.29 - FINE.perSet + 0.01)).toEqual(['spot-place-short']);
+  });
+
+  test('what others took that may be the same place counts with it', () => {
+    expect(told('refine', [place(hazy, 1)])).toEqual([]);
+    expect(told('refine', [place(hazy, 1, 3.29, 3)])[0]?.[1]).toMatch(
+      /it took 3\.0 µm with those that may be the same place, /,
+    );
   });
 
   test('of which the marks do not tell what may go, that is said', () => {

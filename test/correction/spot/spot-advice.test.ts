@@ -217,3 +217,36 @@ test('what would tell more of a rate is said with what each further trial makes 
     `the rate of ${MEDIUM} is known ×/÷ 1.9 (90 %); one more trial would make it: 5 marks and 1 set ×/÷ 1.6, 10 marks read 3 times and 2 stacked sets ×/÷ 1.4`,
   );
 });
+
+describe('the haze of one that did it', () => {
+  const told = (seen: number, follows: string | null) =>
+    nextRemark(
+      {
+        code: 'done',
+        combination: combination(MEDIUM),
+        haze: {
+          seen,
+          held: 1,
+          allowed: 0,
+          follows: follows === null ? null : combination(follows),
+        },
+      },
+      {
+        trials: [trial(MEDIUM, { cleared: 0.86, sets: 2 })],
+        ...{ finishOf: () => 'clear-over-base', model, aim: 0.85, overruns: [] },
+      },
+    ).text;
+
+  test('is told as the plan holds it, with what follows, and when that may stay out', () => {
+    expect(told(0, 'da/foam-soft/fine')).toBe(
+      `${MEDIUM} did it in 2 sets: no need for a stronger one; seen clean here, it is held to leave haze of grade 1 all the same, as one clean spot may be so by its light or its luck, and the aim lets 0 stand: a plan has a refining step follow (da/foam-soft/fine); where good light shows neither haze nor marks before it, leave it out`,
+    );
+  });
+
+  test('and that it stays, where the shop has nothing to refine it', () => {
+    expect(told(0, null)).toContain(
+      'the aim lets 0 stand: the shop has no step that would refine it',
+    );
+    expect(told(2, null)).toContain('; its haze of grade 2 stays, as the shop has no step');
+  });
+});

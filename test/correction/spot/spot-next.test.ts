@@ -98,10 +98,24 @@ describe('the next step of a test spot', () => {
     expect(next([hazed, trial(HEAVY, { cleared: 0.9, haze: 0 })])[0]).toBe('done');
   });
 
+  test('holds of one that was seen clean what it leaves as a rule, as the plan does', () => {
+    const clean = caseOf([trial(MEDIUM, { cleared: 0.9, haze: 0 })], { hazeAllowed: 0 });
+    const { code, combination: did, haze } = nextStep(clean);
+    expect([code, did?.id]).toEqual(['done', MEDIUM]);
+    expect(haze).toMatchObject({ seen: 0, held: combination(MEDIUM).haze, allowed: 0 });
+    expect(haze?.follows?.id).toBe('da/foam-soft/fine');
+    expect(nextStep({ ...clean, hazeAllowed: 1 }).haze).toBeUndefined();
+    // Seen hazy, it is refined on the spot.
+    const hazy = caseOf([trial(MEDIUM, { cleared: 0.9, haze: 1 })], { hazeAllowed: 0 });
+    expect(nextStep(hazy).code).toBe('refine');
+  });
+
   test('is done with the haze where nothing of the shop would refine it', () => {
     const rotaries = { ...model, machines: model.machines.filter(({ id }) => id === 'rotary') };
     const one = caseOf([trial(HEAVY, { cleared: 0.9, haze: 4 })]);
-    expect(nextStep({ ...one, model: rotaries }).code).toBe('done');
+    const step = nextStep({ ...one, model: rotaries });
+    expect(step.code).toBe('done');
+    expect(step.haze).toMatchObject({ seen: 4, allowed: 1, follows: null });
   });
 });
 

@@ -1,6 +1,10 @@
 import { describe, expect, test } from 'vitest';
 import { micrometres } from '../../../src/base/units.ts';
-import { removalPriors } from '../../../src/correction/removal/removal-knowledge.ts';
+import {
+  ladderOn,
+  paintKnowledge,
+  removalPriors,
+} from '../../../src/correction/removal/removal-knowledge.ts';
 import {
   conflictWithPrior,
   type PriorConflict,
@@ -29,6 +33,24 @@ describe('of trials on one paint', () => {
     expect(observationsOf([rose, took, gained], gauge, model)).toEqual(
       observationsOf([took], gauge, model),
     );
+    // The eye saw its haze, whatever was read of its film: none of what cleared, which no film bears out.
+    const hazed = [rose, gained].map((one) => ({ ...one, haze: 3 }));
+    const seen = observationsOf(hazed, gauge, model);
+    expect(seen.map(({ removed, cleared, haze }) => [removed, cleared, haze])).toEqual([
+      [null, null, 3],
+      [null, null, 3],
+    ]);
+    const [none, hazy] = [[], seen].map((all) => paintKnowledge(all, 'unknown', model));
+    expect(hazy?.removal.of(MEDIUM)).toEqual(none?.removal.of(MEDIUM));
+    expect([hazy?.provisional, hazy?.hazeSeen]).toEqual([true, undefined]);
+    const leaves = (paint = none) =>
+      paint && ladderOn(paint, model).find(({ id }) => id === MEDIUM)?.haze;
+    expect(leaves()).toBeLessThan(3);
+    expect(leaves(hazy)).toBe(3);
+    // Nor is a combination clean that another of its trials showed clean.
+    const clean = { ...took, haze: 0 };
+    const both = paintKnowledge(observationsOf([clean, ...hazed], gauge, model), 'unknown', model);
+    expect(both.hazeSeen?.get(MEDIUM)).toBe(3);
     // A hair more is no more than the gauge makes.
     const hair = trial(MEDIUM, { marks: marks([112, 112.1], [114, 114]) });
     expect(observationsOf([hair], gauge, model)).toHaveLength(1);

@@ -121,7 +121,7 @@ describe('what settles it', () => {
       settling(amongSound(fiveAround('tested', centre)).panel),
     );
     expect(ways).toContain(
-      '9 points in all, if they read the same; or word that it was painted again (painted_days_ago in the job; word that it never was settles nothing): settles it',
+      'a test spot of its own without colour; or 9 points in all, if they read the same; or word that it was painted again (painted_days_ago in the job; word that it never was settles nothing): settles it',
     );
     const told = amongSound(fiveAround('tested', 150), {
       factsOf: (id) => ({ paintedDaysAgo: id === 'tested' ? 400 : null }),

@@ -60,14 +60,16 @@ describe('what may come off one place of a panel', () => {
     const [all, sd] = [micrometres(1), micrometres(0.3)];
     const known = { date: '2026-11-24', defect: 'deep-scratches', point: 'deep scratches 1' };
     const unread = { ...known, median: micrometres(1.5), high: micrometres(3) };
-    const on = (gone: number, facts: Partial<PanelFacts> = {}, isRead = true) => {
+    const on = (gone: number, facts: Partial<PanelFacts> = {}) => {
       const taken = { mean: micrometres(gone), sd: micrometres(0) };
-      const places = [isRead ? { ...unread, taken } : unread];
       const allOver = { mean: all, sd };
+      const places = [{ ...unread, taken }];
       const recorded = { mean: micrometres(all + gone), sd, allOver, places };
       return looked({ recorded, ...facts }).place;
     };
-    const before = looked({ recorded: { mean: all, sd } }).place.budget;
+    const notRead = looked({ recorded: { mean: all, sd, places: [unread] } }).place;
+    const before = notRead.budget;
+    expect(before).toBe(looked({ recorded: { mean: all, sd } }).place.budget);
     for (const gone of [0.4, 1.2, 2]) {
       const place = on(gone);
       const { value, text } = place.limits.find(({ code }) => code === 'place') ?? {};
@@ -79,7 +81,7 @@ describe('what may come off one place of a panel', () => {
     }
     const isPlain = (place: ReturnType<typeof on>) =>
       place.limits.every(({ code }) => code !== 'place');
-    expect(isPlain(on(2, {}, false))).toBe(true);
+    expect(isPlain(notRead)).toBe(true);
     expect(isPlain(on(2, { paintedDaysAgo: 400 }))).toBe(true);
     expect(on(60).budget).toBe(0);
   });

@@ -4,7 +4,13 @@ import { describe, expect, it } from 'vitest';
 import { tell } from '../../../src/base/sentence.ts';
 import { micrometres } from '../../../src/base/units.ts';
 import type { LeftAfterVisit, PanelFacts } from '../../../src/film/film-model.ts';
-import { heldInZone, heldToVisit, leftLimits } from '../../../src/film/limits/left-after-visit.ts';
+import {
+  heldInZone,
+  heldToVisit,
+  leftLimits,
+  visitNotes,
+} from '../../../src/film/limits/left-after-visit.ts';
+import type { LimitCode } from '../../../src/film/limits/limit.ts';
 import type { PanelPoint } from '../../../src/film/panel-points.ts';
 import { knownFacts } from '../car-builder.ts';
 
@@ -85,6 +91,25 @@ describe('the readings that ended a visit on record', () => {
     expect(mostOf(heldToVisit(held, points(108.1, 110)))).toBeUndefined();
   });
 
+  it('are held to it where they are fewer than a record knows that keeps none of them', () => {
+    const held = withVisits(visit(1.2, { points: 4 }));
+    expect(heldToVisit(held, points(108, 110, 113)).heldTo).toMatchObject({
+      most: 1.2,
+      isByNumber: true,
+    });
+    for (const as of [points(108, 110, 113, 114), points(108, 110, 112, 110), []]) {
+      expect(heldToVisit(held, as).heldTo?.isByNumber).toBeUndefined();
+    }
+    expect(mostOf(heldToVisit(held, points(108, 110, 113, 114)))).toBeUndefined();
+    const known = withVisits(visit(1.2, { points: 4, read: [108, 110, 112].map(micrometres) }));
+    expect(mostOf(heldToVisit(known, points(108, 113)))).toBeUndefined();
+  });
+
+  it('are held to what they are known by, where another visit left the same', () => {
+    const both = withVisits(visit(1.2, { points: 4 }), visit(1.2));
+    expect(heldToVisit(both, read).heldTo?.isByNumber).toBeUndefined();
+  });
+
   it('are held to nothing where no visit says what was left', () => {
     expect(heldToVisit(knownFacts, read)).toBe(knownFacts);
     const without = { ...knownFacts, recorded: { mean: micrometres(2), sd: micrometres(0.4) } };
@@ -104,6 +129,29 @@ describe('a zone of such a panel', () => {
 
   it('is held to nothing where its panel is not', () => {
     expect(heldInZone(knownFacts, 'thinner')).toBe(knownFacts);
+  });
+});
+
+describe('what is said of fewer readings than a record knows', () => {
+  const notesOf = (facts: PanelFacts, code: LimitCode, read: readonly PanelPoint[]) =>
+    visitNotes({ facts: heldToVisit(facts, read), boundBy: { code } });
+
+  it('is what they are held to, why, and how to get free of it', () => {
+    const held = withVisits(visit(1.2, { points: 4 }));
+    expect(notesOf(held, 'as-compared', points(108, 110, 113))).toEqual([
+      expect.objectContaining({
+        code: 'left-by-number',
+        value: 1.2,
+        text: 'held to what was left after the visit of 2026-03-31, 1.20 µm: of the 4 points read then its record does not keep the readings, so fewer points tell nothing new; read it at 4 or more',
+      }),
+    ]);
+  });
+
+  it('is nothing where another limit binds, or the readings are known', () => {
+    const held = withVisits(visit(1.2, { points: 4 }));
+    expect(notesOf(held, 'clear', points(108, 110, 113))).toEqual([]);
+    expect(notesOf(withVisits(visit(1.2)), 'as-compared', read)).toEqual([]);
+    expect(notesOf(knownFacts, 'as-compared', read)).toEqual([]);
   });
 });
 

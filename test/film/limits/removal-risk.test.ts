@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { normalCdf, normalDensity } from '../../../src/base/stats/normal.ts';
+import { normalCdf, normalDensity, normalQuantile } from '../../../src/base/stats/normal.ts';
 import { integrate } from '../../../src/base/stats/quadrature.ts';
 import { micrometres } from '../../../src/base/units.ts';
 import {
@@ -128,5 +128,68 @@ describe('what may come off at a risk', () => {
   test('is nothing where the clear is under its floor too surely already', () => {
     const thin = { mean: micrometres(31), sd: micrometres(4) };
     expect(clearAllowance(thin, FLOOR, { risk: 0.05, logSd: 0.5 })).toBe(0);
+  });
+});
+
+describe('a clear known within next to nothing', () => {
+  const decades = Array.from({ length: 61 }, (_, k) => 10 ** (-8 + k / 6));
+
+  /** Over the removal, the panels of the rule ending where its step does. */
+  function riskOverRemoval(
+    { mean, sd }: PossibleClear['clear'],
+    median: number,
+    logSd: number,
+  ): number {
+    const room = mean - FLOOR;
+    const z = (removed: number): number =>
+      removed > 0 ? Math.max(-9, Math.min(9, Math.log(removed / median) / logSd)) : -9;
+    const risky = (x: number): number =>
+      normalDensity(x) * normalCdf((median * Math.exp(logSd * x) - room) / sd);
+    const ends = [-9, z(room - 9 * sd), z(room), z(room + 9 * sd), 9];
+    return ends
+      .slice(1)
+      .reduce((sum, end, k) => sum + integrate(risky, ends[k] as number, end, { panels: 60 }), 0);
+  }
+
+  const narrow = (sd: number) => ({ mean: micrometres(FLOOR + 8.7), sd: micrometres(sd) });
+  const terms = { risk: 0.05, logSd: 0.552 };
+  const certain = 8.7 * Math.exp(-normalQuantile(0.95) * 0.552);
+
+  test.each(decades.slice(0, 52))(
+    'of SD %d µm is risked as reckoned over the removal, to 2e-6',
+    (sd) => {
+      for (const logSd of sd < 0.01 ? [0.1, 0.552, 1.3] : [0.1, 0.552, 0.9]) {
+        for (const median of [0.05, 2, 3.5, 8.6, 8.7, 9, 30]) {
+          const found = clearRisk(narrow(sd), FLOOR, { median: micrometres(median), logSd });
+          expect(Math.abs(found - riskOverRemoval(narrow(sd), median, logSd))).toBeLessThan(
+            sd < 0.01 ? 1e-9 : 2e-6,
+          );
+        }
+      }
+    },
+  );
+
+  test('lets come off what one known exactly does, and never more the less it is known', () => {
+    const allowed = decades.map((sd) => clearAllowance(narrow(sd), FLOOR, terms));
+    expect(Math.abs((allowed[0] as number) - certain)).toBeLessThan(1e-7);
+    for (const [k, one] of allowed.entries())
+      expect(one).toBeLessThanOrEqual((allowed[k - 1] ?? certain) + 1e-7);
+    const [last = 0] = allowed.slice(-1);
+    expect(last).toBe(0);
+  });
+
+  test('beside another that is known as usual keeps the sum of the two at the risk', () => {
+    const other = { mean: micrometres(FLOOR + 14), sd: micrometres(3) };
+    for (const sd of decades.slice(0, 42)) {
+      const possible = [
+        { clear: narrow(sd), chance: 0.7 },
+        { clear: other, chance: 0.3 },
+      ];
+      const found = allowanceOver(possible, FLOOR, terms);
+      const [one, two] = possible.map(
+        ({ clear: of, chance }) => chance * riskOverRemoval(of, found, terms.logSd),
+      );
+      expect((one as number) + (two as number)).toBeCloseTo(0.05, 7);
+    }
   });
 });

@@ -2,6 +2,7 @@
  * The topcoat on the thinnest 5 % of a face, worked by hand from round numbers: φ of a normal distribution at 5 % is
  * 1.644854 (its square 2.705543).
  */
+import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { micrometres } from '../../../src/base/units.ts';
 import {
@@ -105,6 +106,72 @@ describe('layers under the topcoat that were stated', () => {
     expect(gapCounted).toBeCloseTo(2, 12);
     expect(overPanel).toEqual(
       near({ mean: (36 / 4 + 38 / 22) / (1 / 4 + 1 / 22), variance: 1 / (1 / 4 + 1 / 22) }),
+    );
+  });
+});
+
+describe('a topcoat of which more is gone at one place than all over the panel', () => {
+  const gone = (all: number, more: number, sds: readonly [number, number] = [1, 0.5]) => ({
+    mean: um(all + more),
+    sd: um(Math.hypot(...sds)),
+    allOver: { mean: um(all), sd: um(sds[0]) },
+  });
+
+  it('is told by what went all over it, and lacks the rest in full where the place may be', () => {
+    const { held, byTotal, atPlace, overPanel, onThinnest, share } = chain({ taken: gone(3, 2) });
+    expect(held).toEqual(near({ mean: 37, variance: 18 }));
+    expect(byTotal).toEqual(near({ mean: 34, variance: 69 }));
+    expect(atPlace).toEqual(near({ mean: 2, variance: 0.25 }));
+    // The gap is believed no less for the doubt about the place.
+    expect(share).toBeCloseTo(18.25 / 87.25, 12);
+    expect(overPanel).toEqual(near({ mean: 37 - (3 * 18.25) / 87.25, variance: (18 * 69) / 87 }));
+    expect(onThinnest.mean).toBeCloseTo(overPanel.mean - Z * Math.sqrt(8) - 2, 9);
+    expect(onThinnest.sd ** 2).toBeCloseTo((18 * 69) / 87 + (Z ** 2 * 8) / 16 + 0.25, 9);
+  });
+
+  it('lacks it where the clear or what lies under it is stated as well: they speak of the rest of the panel', () => {
+    const clear = { mean: um(36), sd: um(2), of: 'panel' } as const;
+    const under = { mean: um(60), sd: um(3), of: 'panel' } as const;
+    for (const stated of [{ statedClear: clear }, { statedUnder: under }]) {
+      const [before, after] = [0, 2].map((more) => chain({ taken: gone(3, more) }, stated));
+      expect(after?.overPanel).toEqual(before?.overPanel);
+      expect(after?.onThinnest.mean).toBeCloseTo((before?.onThinnest.mean ?? 0) - 2, 9);
+    }
+  });
+
+  it('is thinner by all of it, and never thicker nor surer than if that were gone all over', () => {
+    const some = (min: number, max: number) =>
+      fc.integer({ min: 100 * min, max: 100 * max }).map((hundredths) => hundredths / 100);
+    const of = fc.constantFrom('panel' as const, 'car' as const);
+    const layer = (mean: number) =>
+      fc.option(
+        fc.record({ mean: some(mean - 10, mean + 10), sd: some(0.5, 5), of }).map((one) => ({
+          ...one,
+          mean: um(one.mean),
+          sd: um(one.sd),
+        })),
+      );
+    fc.assert(
+      fc.property(
+        fc.record({
+          total: some(70, 150),
+          all: some(0, 6),
+          more: some(0, 6),
+          sds: fc.tuple(some(0, 2), some(0, 2)),
+          statedClear: layer(36),
+          statedUnder: layer(64),
+        }),
+        ({ total, all, more, sds, statedClear, statedUnder }) => {
+          const at = (taken: TotalFilm['taken']) =>
+            chain({ mean: um(total), taken }, { statedClear, statedUnder }).onThinnest;
+          const taken = gone(all, more, sds);
+          const [none, here] = [at(gone(all, 0, sds)), at(taken)];
+          const everywhere = at({ mean: taken.mean, sd: taken.sd });
+          expect(here.mean).toBeCloseTo(none.mean - more, 9);
+          expect(here.mean).toBeLessThanOrEqual(everywhere.mean + 1e-9);
+          expect(here.sd).toBeGreaterThanOrEqual(everywhere.sd - 1e-9);
+        },
+      ),
     );
   });
 });

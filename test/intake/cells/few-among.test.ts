@@ -34,12 +34,14 @@ test('in a list without names of columns a date refuses the file', () => {
   expect(briefs(list).join()).toContain('error');
 });
 
-test('a reading below 0 is kept as it stands, and told once', () => {
-  for (const sign of ['-4.5', '\u22124.5', '4.5-']) {
+test('a reading a little below 0 is a 0: no mean takes it, and it is told once', () => {
+  for (const sign of ['-0.3', '-4.5', '\u22124.5', '4.5-', '-39.9']) {
     const text = table('101.5', sign, '102.5', '99.5');
-    expect(numbers(text)).toEqual([101.5, -4.5, 102.5, 99.5]);
-    expect(briefs(text)).toEqual([`3:8+4 warning reading-implausible`]);
-    expect(read(text).value?.excluded).toEqual([]);
+    expect(numbers(text)).toEqual([101.5, 102.5, 99.5]);
+    expect(briefs(text)).toEqual([`3:8+${sign.length} warning reading-implausible`]);
+    expect(read(text).value?.excluded).toMatchObject([
+      { line: 3, text: sign, class: 'not-film', panel: 'roof', point: '2' },
+    ]);
   }
 });
 
@@ -60,7 +62,7 @@ test('-1 again and again is no reading: programs write it for no value', () => {
   const text = table('101', '-1', '102', '99', '-1');
   expect(numbers(text)).toEqual([101, 102, 99]);
   expect(briefs(text)).toEqual(['3:8+2 warning reading-missing', '6:8+2 warning reading-missing']);
-  expect(numbers(table('101', '-1', '102', '99', '-2'))).toEqual([101, -1, 102, 99, -2]);
+  expect(numbers(table('101', '-1', '102', '99', '-2'))).toEqual([101, 102, 99]);
 });
 
 test('a value as far below 0 as paint is thick is left out aloud, and no mean takes it', () => {
@@ -80,11 +82,14 @@ test('a value as far below 0 as paint is thick is left out aloud, and no mean ta
       ],
     ]);
   }
-  expect(numbers(table('104', '-39.9', '101', '99'))).toEqual([104, -39.9, 101, 99]);
 });
 
 test('how far below 0 a value lies is told in µm, whatever the unit', () => {
   const mil =
     'panel,point,reading_mil\nroof,1,4.1\nroof,2,-4.2\nroof,3,-0.2\nroof,4,4.3\nroof,5,4.2\n';
-  expect(read(mil).value?.readings.map(({ point }) => point)).toEqual(['1', '3', '4', '5']);
+  const reasons = read(mil).value?.excluded.map(({ point, reason }) => [point, reason.length > 40]);
+  expect(reasons).toEqual([
+    ['2', true],
+    ['3', false],
+  ]);
 });

@@ -323,7 +323,7 @@ export const memoryKinds: readonly Kind[] = [
       'Roof,2,99.7',
       'Roof,3,103.5',
     ),
-    [...bonnetRoof, ...on('Bonnet', -3.2)],
+    bonnetRoof,
     { says: /below 0/ },
   ),
   read(

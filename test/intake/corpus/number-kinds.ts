@@ -336,11 +336,10 @@ const scripts: readonly Kind[] = [
             value < 0 ? signed : show(value),
           ];
           const says = /negativ|below|under|less|[-−]/i;
-          const left = readingsOf({ ...survey, shots: shots.filter(({ value }) => value > 0) });
           return instance(
             longTable({ ...survey, shots }, { row }),
-            { ...survey, shots },
-            { says, others: [{ readings: left, says }] },
+            { ...survey, shots: shots.filter(({ value }) => value > 0) },
+            { says, excluded: [['not-film']] },
           );
         },
       ),

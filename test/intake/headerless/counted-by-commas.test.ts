@@ -23,7 +23,7 @@ describe('blocks of points and statistics without names of columns', () => {
 
   test('have their statistics left out, aloud', () => {
     const told = briefs(BLOCKS.replaceAll(',', ';'));
-    expect(told.filter((one) => one.endsWith('warning statistics-left-out'))).toHaveLength(8);
+    expect(told.filter((one) => one.endsWith('note statistics-left-out'))).toHaveLength(8);
     expect(told).toHaveLength(8);
   });
 });

@@ -36,8 +36,8 @@ describe('panels over the numbers of their points are one header', () => {
     const text = ';bonnet;;Mean;roof;;Mean\nµm;1;2;;1;2;\nA;137;143;140;115;109;112\n';
     expect(values(text)).toEqual(expected);
     expect(briefs(text)).toEqual([
-      '2:8+1 warning statistics-left-out',
-      '2:13+1 warning statistics-left-out',
+      '2:8+1 note statistics-left-out',
+      '2:13+1 note statistics-left-out',
     ]);
   });
 

@@ -1,7 +1,7 @@
 import { expect, test } from 'vitest';
 import { briefs, options, read, values } from '../helpers.ts';
 
-const left = '3:%+% warning statistics-left-out';
+const left = '3:%+% note statistics-left-out';
 const leftAt = (column: number, length: number) =>
   left.replace('%', String(column)).replace('%', String(length));
 
@@ -45,7 +45,7 @@ test('people, minutes and remarks that only hold such a word keep their readings
   expect(values(text)).toHaveLength(2);
   const person = 'panel,reading_um,operator\nroof,100,Ann\nroof,102,Max\nroof,101,Mean\n';
   expect(values(person)?.map(([, , , value]) => value)).toEqual([100, 102]);
-  expect(briefs(person)).toEqual(['4:10+4 warning statistics-left-out']);
+  expect(briefs(person)).toEqual(['4:10+4 note statistics-left-out']);
   const statistic = `${person.replace('Max', 'Ben')}roof,102,Max\n`;
   expect(values(statistic)?.map(([, , , value]) => value)).toEqual([100, 102]);
 });
@@ -54,8 +54,8 @@ test('a column of statistics in a wide table is no panel', () => {
   const text = 'bonnet_um,roof_um,Mean,bonnet max_um,Battery\n100,101,100.5,100,87\n';
   expect(values(text)?.map(([panel]) => panel)).toEqual(['bonnet', 'roof']);
   expect(briefs(text)).toEqual([
-    '1:19+4 warning statistics-left-out',
-    '1:24+13 warning statistics-left-out',
+    '1:19+4 note statistics-left-out',
+    '1:24+13 note statistics-left-out',
     '1:38+7 warning column-unknown',
   ]);
   const isPanel = (label: string) => options.isPanel(label) || label.startsWith('bonnet');
@@ -77,9 +77,7 @@ test.each(['5;Total;---', '5;Mean;', '5;Total;n/a'])(
   'a row of statistics without a value is left out aloud, and its number is none of them: %s',
   (row) => {
     const text = `No;Panel;Reading µm\n3;bonnet;112\n4;roof;109\n${row}\n6;roof;108\n`;
-    expect(briefs(text)).toEqual([
-      expect.stringMatching(/^4:3\+\d+ warning statistics-left-out$/u),
-    ]);
+    expect(briefs(text)).toEqual([expect.stringMatching(/^4:3\+\d+ note statistics-left-out$/u)]);
     expect(values(text)?.map(([, , , value]) => value)).toEqual([112, 109, 108]);
     expect(read(text).value?.excluded).toMatchObject([{ line: 4, class: 'statistics' }]);
   },
@@ -88,4 +86,21 @@ test.each(['5;Total;---', '5;Mean;', '5;Total;n/a'])(
 test('a total that holds a number is told twice, so that no panel of that name is lost quietly', () => {
   const text = 'No;Panel;Reading µm\n1;bonnet;112\n2;total;109\n3;roof;108\n';
   expect(briefs(text)).toContain('3:9+3 warning statistics-disagree');
+});
+
+test('a mean that is named is worth a note; one of a panel or column without readings is warned of', () => {
+  const severity = (text: string) =>
+    read(text)
+      .diagnostics.filter(({ code }) => code === 'statistics-left-out')
+      .map((one) => one.severity);
+  const long = 'panel,point,reading_um\nroof,1,100\nroof,2,102\n';
+  expect(severity(`${long}roof,Mean,101\n`)).toEqual(['note']);
+  expect(severity(`${long}Average,,101\n`)).toEqual(['note']);
+  expect(severity(`${long}bonnet,Mean,117\n`)).toEqual(['warning']);
+  expect(severity('point;bonnet (µm);roof (µm)\n1;;100\n2;;102\nMean;117;101\n')).toEqual([
+    'warning',
+  ]);
+  const wide = 'panel;1 (µm);2 (µm);Avg\nroof;100;102;101\nbonnet;110;114;112\n';
+  expect(severity(wide)).toEqual(['note']);
+  expect(severity(`${wide}boot;;;117\n`)).toEqual(['warning']);
 });

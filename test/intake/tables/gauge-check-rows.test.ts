@@ -74,7 +74,7 @@ describe('layers in columns of their own', () => {
 test('a total of all may be their mean', () => {
   const text = (mean: number) =>
     `panel;um\nbonnet;112\nbonnet;109\nroof;121\nroof;118\nGesamt;${mean}\n`;
-  expect(briefs(text(115))).toEqual(['6:1+6 warning statistics-left-out']);
+  expect(briefs(text(115))).toEqual(['6:1+6 note statistics-left-out']);
   expect(briefs(text(117))).toContainEqual(expect.stringContaining('statistics-disagree'));
 });
 

@@ -28,3 +28,19 @@ test('one in mm that is no paint, is not given to a µm, or stands beside a numb
   expect(briefs(inCells('112.4 µm', '0.1 mm', '98.6 µm')).join()).toContain('error unit-missing');
   expect(briefs(inCells('112.4 µm', '0.109 mm', '98.6')).join()).toContain('error unit-missing');
 });
+
+test('a block of nothing but statistics asks for no unit, and each missing one is told once, in its place', () => {
+  const block = 'Roof\n09:01;112.4\n09:02;108.9\n';
+  expect(briefs(`${block}Bonnet\nMin;108.9\n`)).toEqual([
+    '5:1+3 warning statistics-left-out',
+    '2:7+5 error unit-missing',
+  ]);
+  expect(briefs('Panel;Reading\nMin;108.9\nMax;112.4\n').at(-1)).toBe('1:1+5 error no-readings');
+});
+
+test('behind a first block of nothing but statistics the unit is doubted as ever', () => {
+  const block = 'Roof\n09:01;4.4\n09:02;4.2\n09:03;4.1\n09:04;4.3\n';
+  const doubts = (text: string) => briefs(text).filter((one) => one.includes('unit-doubtful'));
+  expect(doubts(`Unit: µm\n${block}`).length).toBe(1);
+  expect(doubts(`Unit: µm\nBonnet\nMin;4.1\n${block}`).length).toBe(1);
+});

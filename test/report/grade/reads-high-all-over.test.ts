@@ -52,10 +52,10 @@ const told = (blocks: ReturnType<typeof gradeBlocks>): string =>
   renderText(blocks, { width: 80, paint: (text: string) => text }).replaceAll(/\s+/g, ' ');
 
 const reference = read(0, 0.3);
-function pagesOf(own: readonly Reading[], marked = true) {
+function pagesOf(own: readonly Reading[], marked = true, by = reference) {
   const { value, diagnostics } = gradeFiles(
     gradeRequest({
-      reference: loaded('reference.csv', csv(reference, marked)),
+      reference: loaded('reference.csv', csv(by, marked)),
       trainees: [loaded('joel.csv', csv(own, marked))],
       settings,
     }),
@@ -137,5 +137,38 @@ describe('a low spot that was found on a panel that reads as original', () => {
     expect(joel.grade?.conditions?.otherwise).toMatchObject([{ own: 'original', theirs: 'thin' }]);
     expect(sheet).toContain('Found: 0 of 1 low spots');
     expect(sheet).not.toContain('all the same');
+  });
+});
+
+describe('a panel that reads as original where the reference reads it as cut back', () => {
+  const asRoof = (readings: readonly Reading[], by: number) =>
+    changed(readings, ({ panel, thickness }) => thickness - (panel === 'roof' ? by : 0));
+  const low = asRoof(reference, 15);
+
+  test('is told on the page of the class and under what to do, with both means where nothing may go in doubt', () => {
+    const { sheet, ofClass, joel } = pagesOf(asRoof(read(5.4), 15), true, low);
+    expect(joel.grade?.reasons.filter(({ panels }) => panels.includes('roof'))).toEqual([]);
+    const said =
+      /roof reads as original, the reference as cut-back \(mean (\d+\.\d) µm and (\d+\.\d) µm\): 0\.0 µm may go by either as long as that is in doubt, and more once it counts as original/;
+    const [text = '', own, theirs] = said.exec(ofClass) ?? [];
+    expect(Number(own) - Number(theirs)).toBeGreaterThan(4);
+    expect(ofClass).toContain(`${text}; that takes no marks`);
+    expect(sheet.slice(sheet.indexOf('What to do'))).toContain(
+      `${text}; read it again before any of it comes off (that takes no marks)`,
+    );
+    expect(sheet).not.toContain('nothing else to mend');
+  });
+  test('is told with what may go by either where that differs', () => {
+    const { sheet, ofClass } = pagesOf(asRoof(read(0), 6), true, low);
+    const said =
+      /roof reads as original, the reference as cut-back: (\d+\.\d) µm may go by your readings, (\d+\.\d) µm by the reference/;
+    const [text = '', own, theirs] = said.exec(ofClass) ?? [];
+    expect(Number(own)).toBeGreaterThan(Number(theirs));
+    expect(sheet.slice(sheet.indexOf('What to do'))).toContain(`${text}; read it again`);
+  });
+  test('is not, where it reads as the reference does, or lets less go', () => {
+    for (const one of [asRoof(read(0), 15), asRoof(read(-5), 15)])
+      expect(pagesOf(one, true, low).sheet).not.toContain('may go by');
+    expect(pagesOf(low, true, reference).sheet).not.toContain('may go by');
   });
 });

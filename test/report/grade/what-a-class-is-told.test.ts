@@ -121,6 +121,21 @@ test('who copied from several is told so in one sentence, with what to do once',
   expect(new Set(reasons?.[0]?.panels).size).toBe(9);
 });
 
+test('who has single values of two others in common is told of the second in few words', () => {
+  const [ann, ben, cy] = [read(), read(), read()];
+  const eve = read().map((one, i) => {
+    const from = panelIds.indexOf(one.panel) % 2 === 0 ? ann : ben;
+    return one.point === '5' ? one : (from[i] ?? one);
+  });
+  const graded = classOf({ ann, ben, cy, eve });
+  const text = graded.trainees[3]?.grade?.reasons.find(
+    ({ code }) => code === 'survey-copied',
+  )?.text;
+  expect(text).toMatch(
+    /^2\d of 55 values are those of another survey of this class, more than two who measure have in common; 2\d of 55 those of yet another survey of it: each/u,
+  );
+});
+
 test('a class that is held against itself has no reference in its words', () => {
   const off = changed(read(), ({ panel, thickness }) =>
     /^(roof|boot|door-rear-left)$/.test(panel) ? thickness + 14 : thickness,

@@ -254,11 +254,17 @@ describe('what z′ allows besides', () => {
   };
 
   test('is no word where no panel has one, at marks that one gauge read', () => {
-    expect(allowed(classOf(csv(reference), { mia: csv(read()) }))).toBe('');
+    expect(allowed(classOf(csv(reference), { mia: csv(read()) }, { gauge: passed }))).toBe('');
+  });
+
+  test('is what gauges that nobody named may be off by, where film is thick', () => {
+    expect(allowed(classOf(csv(reference), { mia: csv(read()) }))).toBe(
+      '; z′ allows besides for what gauges may be off by on thick film',
+    );
   });
 
   test('is the film between points of one’s own', () => {
-    const graded = classOf(csv(readCar(random, car, own)), { mia: ownPoints() });
+    const graded = classOf(csv(readCar(random, car, own)), { mia: ownPoints() }, { gauge: passed });
     expect(allowed(graded)).toBe(
       '; z′ allows besides for the film between your points and the reference’s',
     );
@@ -276,18 +282,16 @@ describe('what z′ allows besides', () => {
     const graded = classOf(
       once,
       { mia: csv(read({ points: 3 })) },
-      {
-        rubric: rubricOf('1'),
-      },
+      { rubric: rubricOf('1'), gauge: passed },
     );
     expect(allowed(graded)).toBe('; z′ allows besides for how well the reference repeats');
   });
 
   test('is what a class is unsure of, and the film between one’s points where σ_pt has it not', () => {
-    expect(allowed(withClass(ownPoints()))).toBe(
+    expect(allowed(withClass(ownPoints(), { gauge: passed }))).toBe(
       '; z′ allows besides for the film between your points and what the class is unsure of',
     );
-    expect(allowed(withClass(ownPoints(), { rubric: rubricOf('"class"') }))).toBe(
+    expect(allowed(withClass(ownPoints(), { rubric: rubricOf('"class"'), gauge: passed }))).toBe(
       '; z′ allows besides for what the class is unsure of',
     );
   });

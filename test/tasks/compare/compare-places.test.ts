@@ -190,6 +190,45 @@ describe('a place that is read before and after the work', () => {
     expect(page).not.toContain('Not read: roof');
   });
 
+  test('at which more went than might go is told as any other overrun, and the record holds its panel', () => {
+    const of = (film: number) => {
+      const result = reading(film);
+      const [panel] = (
+        filmRecordFile(result, '2026-11-24', undefined).visits[0]?.panels ?? []
+      ).filter((one) => one.panel === 'roof');
+      const { overruns, verdict } = panelLeft(result, 'roof');
+      return [overruns.map(({ code }) => code), panel?.over_allowed, verdict];
+    };
+    // 6 µm might go there: 5 are gone, then 7 with a doubt of some 4 µm, then 16.
+    expect(of(113)).toEqual([[], false, expect.any(String)]);
+    expect(of(111)).toEqual([['perhaps-more-than-allowed'], 'perhaps', 'unresolved']);
+    expect(of(102)).toEqual([['more-than-allowed'], true, 'stop']);
+    expect(pageOf(reading(102))).toMatch(
+      /Too much came off: roof: at deep scratches 1 16\.0 ± \d\.\d µm came off in all, 6\.00 µm might go there/,
+    );
+    const record = filmRecordText(reading(102), '2026-11-24', undefined);
+    expect(roofOf(visits[1] ?? '', record).told).toMatch(
+      /on 2026-11-24 more came off than might go, 16\.0 ± \d\.\d µm \(SD\)/,
+    );
+  });
+
+  test('has its number where the panel has several of its kind', () => {
+    const two = compared({
+      visits: [
+        withPlace(visits[0] ?? '', 118, 'deep scratches 2'),
+        withPlace(visits[1] ?? '', 114, 'deep scratches 2'),
+      ],
+      job,
+      plan: planWith([spot(6), spot(6)]),
+    });
+    const page = pageOf(two);
+    expect(page).toContain('Read at the spots: roof, deep scratches 2: ');
+    expect(page).toContain('Not read: roof, deep scratches 1: ');
+    const said = (panelLeft(two, 'roof').left?.limits ?? []).map(({ text }) => text).join('; ');
+    expect(said).toContain('a spot at deep scratches 1 was to take');
+    expect(said).toContain('a spot at deep scratches 2 took');
+  });
+
   test('is kept on the record with what was measured, and counts at the next visit', () => {
     const result = reading(114);
     const record = filmRecordFile(result, '2026-11-24', undefined);

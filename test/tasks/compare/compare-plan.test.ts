@@ -59,6 +59,12 @@ describe('a plan beside what was measured', () => {
     expect(softer.rates.map(({ looks }) => looks)).toEqual(['too-low']);
     const harder = compared({ visits: [before, afterOf(() => 1)], job, plan });
     expect(harder.rates.map(({ looks }) => looks)).toEqual(['too-high']);
+    // An untried rate is known to a factor of about two and a half: half of it is its own business, a third is not.
+    expect(harder.rates.map(({ withinKnown }) => withinKnown)).toEqual([false]);
+    const half = compared({ visits: [before, afterOf(() => 1.5)], job, plan });
+    expect(half.rates.map(({ looks, withinKnown }) => [looks, withinKnown])).toEqual([
+      ['too-high', true],
+    ]);
     expect(harder.panels.map(({ against }) => against)).toContain('as-foretold');
     const set = (result: typeof softer): number =>
       panelLeft(result, 'roof').oneMore?.removal.median ?? 0;

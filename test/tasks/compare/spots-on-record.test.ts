@@ -50,6 +50,10 @@ function surveyed(known: Partial<Comparing>, keys: Comparing['job'] = {}) {
   };
 }
 
+/** Without what the comparison left, which stands beside all that is known of spots and paint. */
+const withoutLeft = (record: string): string =>
+  JSON.stringify(JSON.parse(record), (key, value) => (key.startsWith('left_') ? undefined : value));
+
 const withSpots = recordOf({ spots });
 const without = recordOf({});
 
@@ -74,14 +78,31 @@ describe('test spots on record', () => {
   });
 
   test('count once where their file is given as well, and teach as it does', () => {
-    const both = surveyed({ filmRecord: withSpots, spots });
-    const byFile = surveyed({ filmRecord: without, spots });
+    const both = surveyed({ filmRecord: withoutLeft(withSpots), spots });
+    const byFile = surveyed({ filmRecord: withoutLeft(without), spots });
     expect(both.gone('boot')).toBeCloseTo(byFile.gone('boot') ?? Number.NaN, 5);
     expect(both.budget('boot')).toBeCloseTo(byFile.budget('boot'), 5);
     expect(both.said).toContain(
       'spots-counted-once: test spots of --spots that are on record too count once, and are not held against what may go now, on boot lid (A, B of 2026-01-10), roof (C of 2026-01-10)',
     );
     expect(both.said.join()).not.toContain('spots-on-record');
+  });
+
+  test('made since come off what the comparison left, and no others do', () => {
+    const left = surveyed({ filmRecord: without }).budget('boot');
+    const since = surveyed({ filmRecord: without, spots: table(tried('A', 'boot', 1)) });
+    expect(since.budget('boot')).toBeLessThanOrEqual(left - 1 + 0.1);
+    const known = surveyed({ filmRecord: withSpots });
+    expect(known.budget('boot')).toBeGreaterThan(0);
+    const { budget } = surveyed({ filmRecord: withSpots, spots });
+    // Their file teaches what they showed of the paint as well.
+    expect(budget('boot')).toBeGreaterThan(known.budget('boot') - 1e-5);
+    // One of a later visit on record is made since as well.
+    const later = JSON.parse(without) as FilmRecordFile;
+    const ofLater = JSON.parse(recordOf({ spots: table(tried('A', 'boot', 1)) })) as FilmRecordFile;
+    const visit = { date: '2026-02-02', panels: [], spots: ofLater.visits[0]?.spots };
+    const both = JSON.stringify({ ...later, visits: [...later.visits, visit] });
+    expect(surveyed({ filmRecord: both }).budget('boot')).toBeLessThanOrEqual(left - 1 + 0.1);
   });
 
   test('add to another trial of their name: only one that was read alike is the same', () => {
@@ -192,7 +213,10 @@ describe('a spot on record that left colour', () => {
   });
 
   test('is none of paint without a clear', () => {
-    const { budget } = surveyed({ filmRecord: record }, { finish: 'single-stage-solid' });
+    const { budget } = surveyed(
+      { filmRecord: withoutLeft(record) },
+      { finish: 'single-stage-solid' },
+    );
     expect(budget('boot')).toBeGreaterThan(0);
   });
 });

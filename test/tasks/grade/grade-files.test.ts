@@ -345,6 +345,22 @@ describe('scores of one trainee', () => {
     expect(other?.assumptions.map(({ code }) => code)).not.toContain('one-gauge');
   });
 
+  test('allow on thick film for gauges that nobody named, and say so; not for one that is named', () => {
+    const thick = (rows: readonly Row[]): readonly Row[] =>
+      rows.map((row) => ({ ...row, value: row.value + 150 }));
+    const with_ = { reference: loaded('reference.csv', csv(thick(reference))) };
+    const files = { 'ann.csv': csv(thick(bySome(-6))) };
+    const [unnamed, named] = [with_, { ...with_, gauge: gauge(1, 'g.json') }].map((one) =>
+      graded(files, one),
+    );
+    const first = (class_: GradedClass | undefined) =>
+      Math.abs(class_?.trainees[0]?.grade?.scores[0]?.z ?? 0);
+    expect(first(unnamed)).toBeLessThan(first(named));
+    expect(unnamed?.assumptions.find(({ code }) => code === 'one-gauge')?.text).toBe(
+      'one gauge for everybody, so what it is off by cancels, but for ± 2 % of what film is over 120 µm, as nobody named it',
+    );
+  });
+
   test('have E_n where the gauge of everybody is stated', () => {
     const class_ = graded({ 'ann.csv': csv(own) }, { gauge: gauge(1, 'g.json') });
     expect(class_.trainees[0]?.grade?.scores.every(({ en }) => en !== null)).toBe(true);

@@ -28,3 +28,13 @@ test('rows that agree, that say each where it is, or that are marks of their own
   expect(toldOf('bonnet,swirl-marks,3,front,', 'bonnet,swirl-marks,1,middle,')).toEqual([]);
   expect(toldOf('bonnet,deep-scratches,3,,', 'bonnet,deep-scratches,1,,')).toEqual([]);
 });
+
+test('a local mark that stands twice word for word is told, as both rows get a spot', () => {
+  const scratch = 'bonnet,deep-scratches,4,near point 3,5';
+  expect(toldOf(scratch, 'roof,deep-scratches,4,near point 3,5', scratch)).toEqual([
+    'warning 4: deep scratches of "bonnet" stand here as in line 2, word for word: each row is a mark of its own, with its own spot',
+  ]);
+  expect(toldOf('bonnet,deep-scratches,4,,', 'hood,deep scratches,4,,')).toHaveLength(1);
+  expect(toldOf('bonnet,deep-scratches,4,front,', 'bonnet,deep-scratches,4,rear,')).toEqual([]);
+  expect(toldOf('bonnet,deep-scratches,4,,5', 'bonnet,deep-scratches,4,,4')).toEqual([]);
+});

@@ -312,6 +312,109 @@ describe('what a quote is and costs', () => {
     expect(small({ polish: 5400, other: 42 })).toContain('price-small');
   });
 
+  describe('for a pack that is too small to be one', () => {
+    const told = (
+      pack: object,
+      {
+        labour = 4500,
+        aim = 'correct',
+        numbers = {},
+      }: { labour?: number; aim?: string | null; numbers?: object } = {},
+    ) => {
+      const entry = { id: 'fine', pack: 1, unit: 'ml', price_minor: 3333, ...pack };
+      const { diagnostics, value } = quoteOutcome({
+        readings,
+        job,
+        typed: aim === null ? {} : { aim: flag(aim as 'correct') },
+        shop: {
+          numbers,
+          prices: {
+            currency: 'GBP',
+            labour_minor_per_h: labour,
+            materials: [{ id: 'wax', pack: 250, unit: 'ml', price_minor: 2600 }, entry],
+          },
+        },
+      });
+      const used = (value ?? [])
+        .flatMap(({ result }) => result.options)
+        .flatMap(({ priced }) =>
+          (priced?.lines ?? []).flatMap(({ id, unitPrice }) =>
+            id === entry.id && unitPrice !== null ? [Number(unitPrice.quantity) / 1000] : [],
+          ),
+        );
+      return { asked: diagnostics.filter(({ code }) => code === 'price-pack-small'), used };
+    };
+
+    test('a warning says how many of them the job would take, where the pack stands', () => {
+      const { asked, used } = told({});
+      expect(used).toEqual([expect.any(Number)]);
+      expect(used[0]).toBeGreaterThan(20);
+      expect(asked).toEqual([
+        {
+          code: 'price-pack-small',
+          severity: 'warning',
+          message: 'a pack of "fine" is 1 ml, and costs 3333 in the least unit of GBP',
+          at: expect.objectContaining({ file: 'shop.json' }),
+          hint: `the job takes ${used[0]} ml, which is ${used[0]} packs of 1 ml: is the pack 1 litre, "pack": 1000?`,
+        },
+      ]);
+    });
+
+    test('the warning is for the aim that takes most', () => {
+      const { asked, used } = told({}, { aim: null });
+      expect(new Set(used).size).toBeGreaterThan(1);
+      expect(asked.map(({ hint }) => hint)).toEqual([
+        expect.stringContaining(`takes ${Math.max(...used)} ml`),
+      ]);
+    });
+
+    test('a job may take so many packs, and no more', () => {
+      const { used } = told({});
+      const [ml] = used.map(Number);
+      const fifth = Math.ceil((ml ?? 0) / 5);
+      expect(told({ pack: fifth }).asked).toEqual([]);
+      expect(told({ pack: fifth }, { numbers: { 'price.packs.most': 4 } }).asked).toHaveLength(1);
+      expect(fifth).toBeGreaterThan(10);
+    });
+
+    test('a liquid is asked about that comes in less than anybody sells, however little a job takes', () => {
+      const numbers = { 'price.packs.most': 100 };
+      expect(told({ pack: 9 }, { numbers }).asked).toHaveLength(1);
+      expect(told({ pack: 10 }, { numbers }).asked).toEqual([]);
+      const smaller = { ...numbers, 'price.packs.least_ml': 8 };
+      expect(told({ pack: 9 }, { numbers: smaller }).asked).toEqual([]);
+    });
+
+    test('tape is asked about by its length', () => {
+      const tape = { id: 'masking-tape', unit: 'm', price_minor: 420 };
+      const { asked, used } = told({ ...tape, pack: 2 });
+      expect(asked.map(({ hint }) => hint)).toEqual([
+        `the job takes ${used[0]} m, which is ${Math.ceil((used[0] ?? 0) / 2)} packs of 2 m: does the pack hold more?`,
+      ]);
+      expect(told({ ...tape, pack: 50 }).asked).toEqual([]);
+    });
+
+    test('pads are sold one by one, and what nobody uses is not asked about', () => {
+      const pad = { id: 'foam-soft-150', unit: 'pieces', price_minor: 900 };
+      expect(told(pad, { numbers: { 'work.materials.pad_life': 1 } }).asked).toEqual([]);
+      expect(told({ id: 'heavy' }).asked).toEqual([]);
+    });
+
+    test('a price by the millilitre is one: under what a minute of labour costs', () => {
+      expect(told({ price_minor: 75 }).asked).toHaveLength(1);
+      expect(told({ price_minor: 74 }).asked).toEqual([]);
+      expect(told({ price_minor: 74 }, { labour: 4400 }).asked).toHaveLength(1);
+      expect(
+        told({ price_minor: 75 }, { numbers: { 'price.packs.by_unit_min': 2 } }).asked,
+      ).toEqual([]);
+    });
+
+    test('where labour is given away every small pack is asked about that costs anything', () => {
+      expect(told({ price_minor: 3 }, { labour: 0 }).asked).toHaveLength(1);
+      expect(told({ price_minor: 0 }, { labour: 0 }).asked).toEqual([]);
+    });
+  });
+
   test('of a coin that is more than 1 % of a price, a warning says what becomes of it', () => {
     const told = (coin: number, numbers: object = {}) =>
       quoteOutcome({

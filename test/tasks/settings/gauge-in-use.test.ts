@@ -91,6 +91,9 @@ describe('what a survey rests on', () => {
     expect(diagnostics).toMatchObject([
       { code: 'gauge-failed', message: expect.stringContaining('does not say by how much') },
     ]);
+    expect(settings.assumptions).toContainEqual(
+      expect.objectContaining({ code: 'gauge-failed-unsaid' }),
+    );
     expect(settings.film.measurement.leastCalibration).toBeUndefined();
   });
   test('with an undecided check: a note', () => {

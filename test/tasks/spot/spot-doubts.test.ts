@@ -93,6 +93,23 @@ describe('a test spot', () => {
     ).toEqual([]);
   });
 
+  it('that begins where another ended is one place in whole µm as well, once enough of its marks had moved', () => {
+    const whole: Marks = [
+      [118, 116],
+      [119, 117],
+      [120, 118],
+    ];
+    const on = (marks: Marks): Marks => marks.map(([, after]) => [after, after - 2] as const);
+    expect(codes(spot('A', 2, whole), spot('B', 2, on(whole)))).toEqual(['spot-doubted']);
+    // One that shows no decimal hides nothing of the others.
+    const mixed: Marks = [...usual, [118, 116]];
+    expect(codes(spot('A', 2, mixed), spot('B', 2, on(mixed)))).toEqual(['spot-doubted']);
+    // Where hardly anything moved, a fresh place reads so by chance.
+    const still: Marks = whole.map(([, after], i) => [i === 0 ? after + 1 : after, after] as const);
+    expect(codes(spot('A', 1, still), spot('B', 2, on(still)))).toEqual([]);
+    expect(codes(spot('A', 2, whole), spot('B', 2, on(whole).slice(1)))).toEqual([]);
+  });
+
   it('whose marks read nothing like its panel is of another, unless a point of the panel reads so', () => {
     const [placed] = read(spot('A', 2, usual)).value ?? [];
     if (placed === undefined) throw new Error('the spot is read');

@@ -22,14 +22,14 @@ const readings = [
 );
 
 const header =
-  'spot,panel,machine,pad,product,sets,mark,before_um,after_um,cleared_pct,colour_on_pad';
+  'spot,panel,machine,pad,product,sets,mark,before_um,after_um,cleared_pct,colour_on_pad,place';
 /** Ten marks on which two sets of medium on medium took so much. */
 const tenMarks = (panel: string, taken: number, cleared: number, colour = 'no', spot = 'A') => {
   const film = panel === 'door-front-left' ? 250 : 118;
   return Array.from(
     { length: 10 },
     (_, i) =>
-      `${spot},${panel},da,foam-medium,medium,2,${i + 1},${film + i},${film + i - taken},${cleared},${colour}`,
+      `${spot},${panel},da,foam-medium,medium,2,${i + 1},${film + i},${film + i - taken},${cleared},${colour},`,
   );
 };
 
@@ -130,9 +130,12 @@ describe('a car with test spots', () => {
     const mild = (colour: string) =>
       Array.from(
         { length: 10 },
-        (_, i) => `A,door-front-left,da,foam-soft,fine,1,${i + 1},${250 + i},${249.7 + i},40,no`,
+        (_, i) =>
+          `A,door-front-left,da,foam-soft,fine,1,${i + 1},${250 + i},${249.7 + i},40,no,front`,
       ).concat(
-        colour === '' ? [] : `B,door-front-left,da,foam-medium,medium,2,1,250,248,80,${colour}`,
+        colour === ''
+          ? []
+          : `B,door-front-left,da,foam-medium,medium,2,1,250,248,80,${colour},rear`,
       );
     const strongestOf = (plan: PlanResult): string =>
       panelOf(plan, 'door-front-left').steps.reduce(
@@ -145,7 +148,7 @@ describe('a car with test spots', () => {
     expect(door.verdict).toBe('lighter');
     expect(door.reasons[0]?.code).toBe('stronger-than-tried');
     expect(door.reasons[0]?.text).toMatch(
-      /^the aim takes a step stronger than da\/foam-soft\/fine, the strongest that was tried on this repaint, or more than the \d\.\d\d µm that its spot showed free of colour: work that spot deeper, or try the next rung on its spot first$/,
+      /^the aim takes a step stronger than da\/foam-soft\/fine, the strongest that was tried on this panel, or more than the \d\.\d\d µm that its spot showed free of colour: work that spot deeper, or try the next rung on its spot first$/,
     );
     // A stronger one that was tried may be worked, but not if it brought colour.
     expect(strongestOf(planned(mild('no'), { aim: 'full' }))).toBe('da/foam-medium/medium');

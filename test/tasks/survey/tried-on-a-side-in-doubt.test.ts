@@ -2,9 +2,10 @@
 import { describe, expect, it } from 'vitest';
 import { sidePaintedWith } from '../../../src/film/condition/painted-side.ts';
 import { builtInTemplates } from '../../../src/formats/data/templates.ts';
+import { planRequestOf } from '../../../src/tasks/plan/plan-request.ts';
 import { type PlanResult, planVehicle } from '../../../src/tasks/plan/plan-vehicle.ts';
 import { resolveSettings } from '../../../src/tasks/settings/settings.ts';
-import { surveyVehicle } from '../../../src/tasks/survey/survey-vehicle.ts';
+import { type SurveyResult, surveyVehicle } from '../../../src/tasks/survey/survey-vehicle.ts';
 import { reading } from '../../film/car-builder.ts';
 import { layersOf } from '../layers.ts';
 
@@ -32,18 +33,22 @@ const triedOn = (panel: string, film: number, product = 'fine'): readonly string
       `${panel},${panel},da,foam-soft,${product},6,${k + 1},${film + k},${film + k - 1.6},40,no`,
   );
 
-function planned(rows: readonly string[]): PlanResult {
+function surveyed(rows: readonly string[], read = readings): SurveyResult {
   const bytes = new TextEncoder().encode(`${[header, ...rows].join('\n')}\n`);
-  const surveyed = surveyVehicle({
-    readings: { vehicle: null, template, readings, leftOut: [], assumptions: [] },
+  const result = surveyVehicle({
+    readings: { vehicle: null, template, readings: read, leftOut: [], assumptions: [] },
     settings: resolveSettings(layersOf({ job: { aim: 'correct' }, shop: { machines: ['da'] } })),
     job: undefined,
     filmRecord: undefined,
     inputs: [],
-    spots: [{ name: 'spots.csv', bytes, sha256: '' }],
+    spots: rows.length === 0 ? [] : [{ name: 'spots.csv', bytes, sha256: '' }],
   }).value;
-  if (surveyed === undefined) throw new Error('the car is surveyed');
-  const plan = planVehicle(surveyed, template.panels, undefined, []).value;
+  if (result === undefined) throw new Error('the car is surveyed');
+  return result;
+}
+
+function planned(rows: readonly string[]): PlanResult {
+  const plan = planVehicle(surveyed(rows), template.panels, undefined, []).value;
   if (plan === undefined) throw new Error('the car is planned');
   return plan;
 }
@@ -84,9 +89,52 @@ describe('a panel of a side that may have been painted again', () => {
     }
   });
 
+  it('gets no more at one place of it than its own spot freed', () => {
+    const result = surveyed(LEFT.flatMap((id) => triedOn(id, 140, 'medium')));
+    const request = planRequestOf(result, template.panels, new Map());
+    const budgets = result.survey.panels
+      .filter(({ panel }) => LEFT.includes(panel.id))
+      .flatMap((part) =>
+        [0.1, 0.3, 0.5].map((logSd) => [
+          request.allowanceOnPlace?.(part, logSd).budget,
+          request.allowanceAt(part, logSd).budget,
+        ]),
+      );
+    expect(budgets).toHaveLength(12);
+    for (const [onPlace = Number.NaN, ofPanel = Number.NaN] of budgets) {
+      expect(onPlace).toBeGreaterThan(0);
+      expect(onPlace).toBeLessThanOrEqual(ofPanel);
+    }
+  });
+
   it('holds no other panel to that, be it tried itself', () => {
     const one = planned([...triedOn('bonnet', 112), ...triedOn('door-front-left', 140)]);
     expect(strongestOn(one, 'door-front-left')).toBe('');
     for (const id of ['bonnet', 'roof']) expect(['', MILD]).not.toContain(strongestOn(one, id));
+  });
+});
+
+describe('a panel that may be repaint by its own film', () => {
+  /** The bonnet reads close under the line of repaint, 40 µm over the rest. */
+  const car = [...OTHERS, ...LEFT].flatMap((id) =>
+    [-4, -2, 0, 2, 4].map((off, i) => reading(id, `${i + 1}`, (id === 'bonnet' ? 151 : 112) + off)),
+  );
+  const bonnetOf = (rows: readonly string[]) => {
+    const found = surveyed(rows, car).survey.panels.find(({ panel }) => panel.id === 'bonnet');
+    if (found === undefined) throw new Error('no bonnet');
+    return found;
+  };
+  const codesOf = (rows: readonly string[]) => bonnetOf(rows).limits.map(({ code }) => code);
+
+  it('is freed by its own spot alone, no deeper than that went, and by one that left no colour', () => {
+    expect(bonnetOf([]).budget).toBe(0);
+    expect(bonnetOf(triedOn('roof', 112)).budget).toBe(0);
+    const own = triedOn('bonnet', 151);
+    expect(bonnetOf(own).budget).toBeGreaterThan(0);
+    expect(codesOf(own)).toEqual(expect.arrayContaining(['sound-panels', 'spot-depth']));
+    for (const said of ['', 'yes']) {
+      const rows = own.map((row) => row.replace(/no$/, said));
+      expect(bonnetOf(rows).budget).toBe(0);
+    }
   });
 });

@@ -1,6 +1,10 @@
 import { describe, expect, it } from 'vitest';
 import { builtInTemplates } from '../../../src/formats/data/templates.ts';
-import { readSurveyFile, type SurveyedPanel } from '../../../src/formats/survey-file.ts';
+import {
+  type PlaceToRead,
+  readSurveyFile,
+  type SurveyedPanel,
+} from '../../../src/formats/survey-file.ts';
 import { followUp, notOnSheet } from '../../../src/tasks/template/follow-up.ts';
 
 const saloon = (() => {
@@ -18,7 +22,7 @@ const surveyed = (panel: string, rest: Partial<SurveyedPanel> = {}): SurveyedPan
   zones: [],
   ...rest,
 });
-const sheet = (...panels: readonly SurveyedPanel[]) => followUp({ panels }, saloon);
+const sheet = (...panels: readonly SurveyedPanel[]) => followUp({ panels, toRead: [] }, saloon);
 
 describe('what a survey asks to be read next', () => {
   it('is nothing on a panel where nothing more is to be learned with the gauge', () => {
@@ -90,6 +94,50 @@ describe('what a survey asks to be read next', () => {
   });
 });
 
+describe('a place that lies off those of the template', () => {
+  const asked = (panels: readonly SurveyedPanel[], ...toRead: readonly PlaceToRead[]) =>
+    followUp({ panels, toRead }, saloon).map(({ panel: { id, off, points }, why }) => ({
+      ...{ id, off, why },
+      points: points.map(({ point }) => point),
+    }));
+  const shut = (panel: string): PlaceToRead => ({ panel, point: null, place: 'shut' });
+  const why = 'its door shut, under the rubber: tells whether the side was painted again';
+
+  it('is the shut of a door of a side in doubt, in walking order, beside the points of its face', () => {
+    const more = [{ code: 'more-points', points: 2, gain: 0.4 }];
+    expect(
+      asked(
+        [surveyed('door-rear-right', { pointCount: 3, points: ['1', '2', '3'], advice: more })],
+        shut('door-rear-left'),
+        shut('door-rear-right'),
+      ),
+    ).toEqual([
+      { id: 'door-rear-right', off: undefined, why: '2 further points', points: ['4', '5'] },
+      { id: 'door-rear-right', off: 'shut', why, points: ['shut 1'] },
+      { id: 'door-rear-left', off: 'shut', why, points: ['shut 1'] },
+    ]);
+  });
+
+  it('has the name of no point that was read in the shut before', () => {
+    const read = surveyed('door-rear-right', { points: ['1', 'shut 1', 'shut 2'] });
+    expect(asked([read], shut('door-rear-right'))[0]?.points).toEqual(['shut 3']);
+  });
+
+  it('is what was worked deeper before and not read since, each by the name of its point', () => {
+    const worked = (point: string): PlaceToRead => ({ panel: 'bonnet', point, place: 'face' });
+    expect(asked([surveyed('bonnet')], worked('bird etching 1'), worked('water spots 1'))).toEqual([
+      {
+        ...{ id: 'bonnet', off: 'worked', why: 'worked deeper before, and not read since' },
+        points: ['bird etching 1', 'water spots 1'],
+      },
+    ]);
+  });
+
+  it('is on no panel that the gauge does not read', () => {
+    expect(asked([surveyed('mirror-left')], shut('mirror-left'))).toEqual([]);
+  });
+});
+
 describe('a survey read back', () => {
   const record = {
     schema: 'leastcut/survey/1',
@@ -119,6 +167,15 @@ describe('a survey read back', () => {
       }),
     ]);
   });
+  it('has the places that are to be read besides, and none where an earlier version wrote it', () => {
+    const to_read = [
+      { panel: 'door-front-left', point: null, place: 'shut' },
+      { panel: 'roof', point: 'swirl marks 1', place: 'face' },
+    ];
+    const read = (keys: object) => readSurveyFile('survey.json', JSON.stringify(keys)).value?.value;
+    expect(read({ ...record, to_read })?.toRead).toEqual(to_read);
+    expect(read(record)?.toRead).toEqual([]);
+  });
   it('may come from a version that did not name the points', () => {
     const [{ points: _, other_points: __, excluded: ___, ...panel }] = record.panels as [
       (typeof record.panels)[number],
@@ -136,7 +193,7 @@ describe('a survey read back', () => {
 
 describe('what a sheet for a survey leaves out', () => {
   const placed = (...panels: readonly SurveyedPanel[]) => ({
-    value: { vehicle: null, template: 'saloon', panels },
+    value: { vehicle: null, template: 'saloon', panels, toRead: [] },
     placeOf: (path: readonly (string | number)[]) => ({
       file: 's.json',
       line: Number(path[1]) + 5,
