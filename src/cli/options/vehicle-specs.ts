@@ -10,7 +10,7 @@ export const vehicleSpecs = {
   },
   filmRecord: {
     flags: '--film-record <file>',
-    summary: 'film record: what earlier visits took; else the one the job names',
+    summary: 'film record of earlier visits; of it and the one the job names, the fuller',
   },
   vehicle: { flags: '--vehicle <id>', summary: 'only this vehicle of the input' },
   panel: { flags: '--panel <name>', summary: 'only this panel; may be repeated', repeatable: true },
