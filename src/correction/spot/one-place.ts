@@ -5,7 +5,10 @@
  * that nothing tells apart may be one place, and then all that they took is gone there.
  */
 import { valueAt } from '../../base/at.ts';
+import { inWords } from '../../base/in-words.ts';
+import { type Remark, remark } from '../../base/remark.ts';
 import { LEAST_TENTH } from '../../base/rounding.ts';
+import { says, um } from '../../base/sentence.ts';
 import { differenceInterval, type MeanDifference } from '../../base/stats/mean-difference.ts';
 import { mean } from '../../base/stats/summary.ts';
 import { sum } from '../../base/sum.ts';
@@ -31,6 +34,14 @@ export type HeldPlace = { readonly tries: readonly TriedPlace[]; readonly taken:
 export const isHeldAsOne = ({ tries, taken }: HeldPlace): boolean =>
   tries.some(({ place }) => place === '') &&
   taken.mean - Math.max(...tries.map((one) => one.taken.mean)) >= LEAST_TENTH;
+
+/** What is said of a place that is held to be one. */
+export const heldAsOneRemark = (panel: string, { tries, taken }: HeldPlace): Remark =>
+  remark(
+    'spots-one-place',
+    says`${panel}: test spots ${inWords(tries.map(({ spot }) => spot))} are held to be one place, as nothing tells them apart: ${um(taken.mean)} gone there in all. If each was a place of its own, say where it was (column place)`,
+    taken.mean,
+  );
 
 export type PlaceRule = Pick<RoundRule, 'repeatability' | 'rounds'>;
 

@@ -1,11 +1,10 @@
 /** Test spots without the readings of their car: which of a panel are held to be one place, by their marks alone. */
 import { groupBy } from '../../base/group-by.ts';
-import { inWords } from '../../base/in-words.ts';
-import { type Remark, remark } from '../../base/remark.ts';
-import { says, um } from '../../base/sentence.ts';
+import type { Remark } from '../../base/remark.ts';
 import { type Micrometres, micrometres } from '../../base/units.ts';
 import {
   type HeldPlace,
+  heldAsOneRemark,
   heldPlaces,
   isHeldAsOne,
   type PlaceRule,
@@ -47,12 +46,4 @@ export const onePlaceRemarks = (
   places: readonly PanelPlace[],
   nameOf: (panel: string) => string,
 ): readonly Remark[] =>
-  places
-    .filter(isHeldAsOne)
-    .map(({ tries, taken, panel }) =>
-      remark(
-        'spots-one-place',
-        says`${nameOf(panel)}: test spots ${inWords(tries.map(({ spot }) => spot))} are held to be one place, as nothing tells them apart: ${um(taken.mean)} gone there in all. If each was a place of its own, say where it was (column place)`,
-        taken.mean,
-      ),
-    );
+  places.filter(isHeldAsOne).map((place) => heldAsOneRemark(nameOf(place.panel), place));

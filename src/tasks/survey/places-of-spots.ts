@@ -8,6 +8,7 @@ import { sum } from '../../base/sum.ts';
 import { micrometres } from '../../base/units.ts';
 import {
   type HeldPlace,
+  heldAsOneRemark,
   heldPlaces,
   isHeldAsOne,
   type PlaceRule,
@@ -97,20 +98,13 @@ export const onePlaceNotes = (
     .filter(({ tries }) => tries.length > 1)
     .flatMap((place) => [
       ...overrunAt(place, survey, spots),
-      ...(isHeldAsOne(place) ? [heldNote(place, survey)] : []),
+      ...(isHeldAsOne(place) ? [heldAsOneRemark(survey.panel.name, place)] : []),
     ]);
 
 const isSaid = ({ tries }: HeldPlace): boolean => tries.every(({ place }) => place !== '');
 
 const spotsOf = ({ tries }: HeldPlace): string =>
   `test spots ${inWords(tries.map(({ spot }) => spot))}`;
-
-const heldNote = (place: HeldPlace, { panel }: PanelSurvey): Remark =>
-  remark(
-    'spots-one-place',
-    says`${panel.name}: ${spotsOf(place)} are held to be one place, as nothing tells them apart: ${um(place.taken.mean)} gone there in all. If each was a place of its own, say where it was (column place)`,
-    place.taken.mean,
-  );
 
 /** Too much for the place, where none of its spots alone took so much; of spots on record that was judged at their visit. */
 function overrunAt(
