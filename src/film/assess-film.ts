@@ -17,6 +17,7 @@ import { visitNotes } from './limits/left-after-visit.ts';
 import { overrunNotes } from './overrun-note.ts';
 import { placeNotes } from './place-note.ts';
 import { putBackNote } from './put-back-note.ts';
+import { withStatedInDoubt } from './stated-in-doubt.ts';
 import type { PanelSurvey, Survey } from './survey.ts';
 import type { SurveyRequest } from './survey-request.ts';
 import { thickBaselineNotes } from './thick-baseline-note.ts';
@@ -26,12 +27,9 @@ export function assessFilm(request: SurveyRequest): Survey {
   const { panels: gathered, context } = gatherCar(request);
   const slips = slipsOfCar(gathered);
   const ifMeant = withoutSlips(slips, request);
-  const panels = gathered.map((panel) =>
-    withKeyingSlips(
-      withOverruns(assessPanel(panel, context, request)),
-      valueAt(slips, panel.panel.id),
-      ifMeant,
-    ),
+  const assess = (panel: GatheredPanel): PanelSurvey => assessPanel(panel, context, request);
+  const panels = withStatedInDoubt(gathered, gathered.map(assess), assess).map((panel) =>
+    withKeyingSlips(withOverruns(panel), valueAt(slips, panel.panel.id), ifMeant),
   );
   const baseline = usualBaseline(context.baseline);
   return {

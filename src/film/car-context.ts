@@ -54,7 +54,7 @@ export type CarContext = {
   /** Panels that may have been painted again with their side. */
   readonly paintedSides: PaintedSides;
   /** The clear of the car as it was read on original panels, by their finish. */
-  readonly readClear: ReadonlyMap<Finish, ClearElsewhere>;
+  readonly readClear: ReadonlyMap<Finish, readonly ClearElsewhere[]>;
 };
 
 /** What a panel of a side is held to be by its total; nothing of one that says nothing of its paint. */
@@ -144,19 +144,27 @@ export function carContext(
   };
 }
 
-/** Of panels where the clear was read by itself; what a job states of theirs stands in its place. */
+/** Of panels where the clear was read by itself: all of them, and those alone of which the job states none. */
 function clearByFinish(
   original: readonly GatheredFilm[],
   leastVariance: number,
   model: FilmModel,
 ): CarContext['readClear'] {
   const read = original.flatMap(({ facts, clearPoints }) => {
-    const clear =
-      facts.clear?.of === 'panel' ? null : measuredClear(clearPoints, leastVariance, model);
+    const clear = measuredClear(clearPoints, leastVariance, model);
     return clear === null ? [] : [{ clear, facts }];
   });
   const byFinish = groupBy(read, ({ facts }) => facts.finish);
-  return new Map([...byFinish].map(([finish, all]) => [finish, clearElsewhere(all, model)]));
+  return new Map(
+    [...byFinish].map(([finish, all]) => {
+      const unstated = all.filter(({ facts }) => facts.clear?.of !== 'panel');
+      const isSame = unstated.length === all.length || unstated.length === 0;
+      return [
+        finish,
+        (isSame ? [all] : [all, unstated]).map((some) => clearElsewhere(some, model)),
+      ];
+    }),
+  );
 }
 
 /** Whether factory film is not cut back either, and its readings are of nothing but sound paint. */

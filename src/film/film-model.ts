@@ -182,6 +182,8 @@ export type StatedLayer = LayerThickness & {
   readonly within?: { readonly sd: Micrometres; readonly dof: number };
   /** Panels of the car that it was read on, where it is told from those. */
   readonly readOn?: number;
+  /** The mean of what was read of it and of what is stated, as they agree. */
+  readonly withStated?: true;
 };
 
 /** The clear of a car as it was painted, by the readings of some of its panels. */
@@ -269,8 +271,15 @@ export type PanelFacts = {
   readonly takenSd: Micrometres;
   readonly recorded: RecordedRemoval | null;
   readonly clear: StatedLayer | null;
-  /** Read on other panels of the car, where nothing is known of this one's: it only lowers what may go. */
-  readonly clearElsewhere?: ClearElsewhere;
+  /** Read on this panel, where its clear is stated besides: it only lowers what may go. */
+  readonly clearRead?: StatedLayer;
+  /**
+   * Read on other panels of the car, where nothing was read of this one's: on all, and on those without a stated one. It
+   * only lowers what may go.
+   */
+  readonly clearElsewhere?: readonly ClearElsewhere[];
+  /** A layer stated of the car cannot be true of another panel of this paint. */
+  readonly statedInDoubt?: true;
   /** Everything under the clear. */
   readonly under: StatedLayer | null;
   readonly galvanised: boolean;

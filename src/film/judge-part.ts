@@ -103,18 +103,21 @@ function besideFiller(
   };
 }
 
-/** What the job states of a panel's clear stands; else what was read of it; else what it states of the car's. */
+/**
+ * What the job states of a panel's clear stands beside what was read of it; else what was read of it alone; else what the
+ * job states of the car's beside what was read of others.
+ */
 export function withMeasuredClear(
   { facts, clearPoints }: GatheredPanel,
   { leastVariance, readClear }: CarContext,
   model: FilmModel,
 ): PanelFacts {
-  if (facts.clear?.of === 'panel') return facts;
-  const clear = measuredClear(clearPoints, leastVariance, model) ?? facts.clear;
-  const elsewhere = clear === null ? readClear.get(facts.finish) : undefined;
+  const read = measuredClear(clearPoints, leastVariance, model);
+  if (facts.clear?.of === 'panel') return read === null ? facts : { ...facts, clearRead: read };
+  const clearElsewhere = read === null ? readClear.get(facts.finish) : undefined;
   return {
     ...facts,
-    clear,
-    ...(elsewhere === undefined ? {} : { clearElsewhere: elsewhere }),
+    clear: read ?? facts.clear,
+    ...(clearElsewhere === undefined ? {} : { clearElsewhere }),
   };
 }

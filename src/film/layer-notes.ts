@@ -5,8 +5,8 @@ import type { Reading } from './reading.ts';
 import { type PanelSurvey, partsOf } from './survey.ts';
 
 /**
- * Readings of single layers are no total film: never averaged in; those of the clear speak for it on factory film, where
- * nothing is stated in their place.
+ * Readings of single layers are no total film: never averaged in; those of the clear speak for it on factory film,
+ * beside what is stated.
  */
 export function layerNotes(
   readings: readonly Reading[],
@@ -47,5 +47,6 @@ function readApart({ panel, topcoat, facts: { clear, under } }: PanelSurvey): re
 
 const usesReadClear = (panel: PanelSurvey): boolean =>
   partsOf(panel).some(
-    ({ topcoat, facts }) => topcoat !== null && facts.clear?.within !== undefined,
+    ({ topcoat, facts }) =>
+      topcoat !== null && (facts.clearRead ?? facts.clear)?.within !== undefined,
   );

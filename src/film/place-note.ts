@@ -59,6 +59,12 @@ export const placeNotes = (facts: RecordedFacts): readonly Remark[] =>
 function placeNote({ date, defect, point, median, high, taken }: PlaceWorked): Remark {
   const when = date === null ? 'at this visit' : `on ${date}`;
   const spot = says`${when} a spot at ${defectText(defect)} was to take ${um(median)} more (up to ${um(high)}) at one place`;
+  if (median === 0 && taken !== undefined)
+    return remark(
+      'place-read',
+      says`${when} more went at one place of ${defectText(defect)} than of the rest of the panel: by what was read there ${bare(taken.mean)} ± ${um(taken.sd)}, and it counts in what may go from the panel`,
+      taken.mean,
+    );
   return taken === undefined
     ? remark(
         'place-on-record',

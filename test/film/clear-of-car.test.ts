@@ -39,6 +39,17 @@ const roofBeside = (
   return panelOf(survey, 'roof');
 };
 
+const layer = (um: number, of: 'panel' | 'car', sd = 3) => ({
+  mean: micrometres(um),
+  sd: micrometres(sd),
+  of,
+});
+
+const stated =
+  (facts: Readonly<Record<string, Partial<PanelFacts>>>) =>
+  (id: string): Partial<PanelFacts> =>
+    facts[id] ?? {};
+
 const onAll = (um: number): readonly number[] => OTHERS.map(() => um);
 
 test('clear that is read at 24 µm on ten panels leaves nothing to go from the eleventh', () => {
@@ -56,7 +67,7 @@ test('clear that is read at 24 µm on ten panels leaves nothing to go from the e
 
 test('clear that is read on one panel is drawn towards what factories paint by the share that their variances give', () => {
   const { topcoat, facts } = roofBeside([24]);
-  const { clearElsewhere } = facts;
+  const [clearElsewhere] = facts.clearElsewhere ?? [];
   const share = 27 / (27 + (clearElsewhere?.sd ?? 0) ** 2);
   expect(clearElsewhere?.mean).toBeCloseTo(24, 12);
   expect(clearElsewhere?.sd).toBeGreaterThan(3);
@@ -89,14 +100,11 @@ test('a car of which no clear was read has none told by others', () => {
   expect(roofBeside([]).topcoat?.told.knowledge.statedClear).toBeNull();
 });
 
-test('a panel whose own clear is read, or stated of it or its car, is judged by that', () => {
+test('a panel whose own clear is read, or stated of it, is judged by that', () => {
   const own = roofBeside(onAll(24), { roof: clearOf('roof', 45) });
   expect(own.budget).toBe(roofBeside([], { roof: clearOf('roof', 45) }).budget);
-  for (const of of ['panel', 'car'] as const) {
-    const clear = { mean: micrometres(44), sd: micrometres(3), of };
-    const factsOf = (id: string) => (id === 'roof' ? { clear } : {});
-    expect(roofBeside(onAll(24), { factsOf }).budget).toBe(roofBeside([], { factsOf }).budget);
-  }
+  const factsOf = stated({ roof: { clear: layer(44, 'panel') } });
+  expect(roofBeside(onAll(24), { factsOf }).budget).toBe(roofBeside([], { factsOf }).budget);
 });
 
 test('clear of panels that are repaint, cut back, covered or of another finish says nothing of the rest', () => {
@@ -125,7 +133,7 @@ test('clear of panels that are repaint, cut back, covered or of another finish s
       }),
       'roof',
     );
-  expect(readAt(120).facts.clearElsewhere?.panels).toBe(1);
+  expect(readAt(120).facts.clearElsewhere?.[0]?.panels).toBe(1);
   expect(readAt(240).facts.clearElsewhere).toBeUndefined();
   expect(readAt(100).facts.clearElsewhere).toBeUndefined();
   expect(before).toBeGreaterThan(0);
@@ -134,8 +142,8 @@ test('clear of panels that are repaint, cut back, covered or of another finish s
 test('what earlier work is known to have taken where the clear was read is put back', () => {
   const polished = (id: string) => (id === 'roof' ? {} : { taken: micrometres(8) });
   const { facts } = roofBeside(onAll(30), { total: 112, factsOf: polished });
-  expect(facts.clearElsewhere?.mean).toBeCloseTo(38, 12);
-  expect(facts.clearElsewhere?.panels).toBe(10);
+  expect(facts.clearElsewhere?.[0]?.mean).toBeCloseTo(38, 12);
+  expect(facts.clearElsewhere?.[0]?.panels).toBe(10);
 });
 
 test('its own clear read would free film where it reads as factories paint, and is told with both', () => {

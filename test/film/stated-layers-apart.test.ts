@@ -26,7 +26,7 @@ describe('a clear and what lies under it, both stated', () => {
     expect(both.budget).toBe(tested({ under }).budget);
     expect(both.budget).toBeLessThan(tested({ clear }).budget);
     // 60 − (112 − 100) over √(3² + 4² + u² + s̃²/n), u = 1.8706 and s̃²/n = 16/5
-    expect(both.topcoat?.apart).toBeCloseTo(48 / Math.sqrt(9 + 16 + 1.8706 ** 2 + 3.2), 1);
+    expect(both.topcoat?.apart?.sds).toBeCloseTo(48 / Math.sqrt(9 + 16 + 1.8706 ** 2 + 3.2), 1);
     expect(both.boundBy.text).toMatch(/by the total less what is stated under it/);
   });
 
@@ -35,7 +35,7 @@ describe('a clear and what lies under it, both stated', () => {
     const both = tested({ clear: thin, under: little });
     expect(both.budget).toBe(tested({ clear: thin }).budget);
     expect(both.topcoat?.told.knowledge.statedUnder).toBeNull();
-    expect(both.topcoat?.apart).toBeGreaterThan(5);
+    expect(both.topcoat?.apart?.sds).toBeGreaterThan(5);
   });
 
   test('that agree with the total are held together, as they were', () => {

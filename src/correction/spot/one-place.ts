@@ -54,7 +54,16 @@ export function heldPlaces(tries: readonly TriedPlace[], rule: PlaceRule): reado
     return [...apart, [...joined.flat(), one]];
   }, []);
   if (places.length === 0 && anywhere.length > 0) return [placeOf([], anywhere)];
-  return places.map((place) => placeOf(place, anywhere));
+  return places.flatMap(asNamed).map((place) => placeOf(place, anywhere));
+}
+
+/** Where one without a name may be any of several that names apart, it counts with each. */
+function asNamed(place: readonly TriedPlace[]): readonly (readonly TriedPlace[])[] {
+  const names = new Set(place.map((one) => folded(one.place)).filter((name) => name !== ''));
+  if (names.size < 2) return [place];
+  return [...names].map((name) =>
+    place.filter((one) => one.place === '' || folded(one.place) === name),
+  );
 }
 
 function placeOf(known: readonly TriedPlace[], anywhere: readonly TriedPlace[]): HeldPlace {
@@ -65,30 +74,25 @@ function placeOf(known: readonly TriedPlace[], anywhere: readonly TriedPlace[]):
   return {
     tries: [...known, ...anywhere],
     taken: {
-      mean: micrometres(goneByFilm(read) + sum(unread.map(({ taken }) => taken.mean))),
+      mean: micrometres(goneBy([...known, ...anywhere])),
       sd: micrometres(Math.hypot(...doubts)),
     },
   };
 }
 
-/** Where no name says that they are one place, no more than lies from the highest film before to the lowest after. */
-function goneByFilm(read: readonly TriedPlace[]): number {
-  const taken = read.map((one) => one.taken.mean);
-  const names = read.flatMap(({ place }) => (place === '' ? [] : [folded(place)]));
-  if (read.length === 0 || new Set(names).size < names.length) return sum(taken);
-  const before = Math.max(...read.map(({ films }) => meanOf(films, 'before')));
-  const after = Math.min(...read.map(({ films }) => meanOf(films, 'after')));
-  return Math.max(...taken, Math.min(sum(taken), before - after));
-}
-
-const meanOf = (films: readonly SpotMark[], role: 'before' | 'after'): number =>
-  mean(films.map((mark) => mark[role]));
+/** What a trial seems to have put on hides nothing of what the others took. */
+const goneBy = (tries: readonly TriedPlace[]): number =>
+  sum(tries.map(({ taken }) => Math.max(0, taken.mean)));
 
 function mayBeOne(one: TriedPlace, other: TriedPlace, rule: PlaceRule): boolean {
-  if (one.place !== '' && other.place !== '') return folded(one.place) === folded(other.place);
+  if (one.place !== '' && other.place !== '') return !areNamedApart(one.place, other.place);
   if (one.films.length === 0 || other.films.length === 0) return true;
   return mayGoOn(one, other, rule) || mayGoOn(other, one, rule);
 }
+
+/** Whether both are named, and otherwise: two places. */
+export const areNamedApart = (one = '', other = ''): boolean =>
+  one !== '' && other !== '' && folded(one) !== folded(other);
 
 const folded = (place: string): string => place.normalize('NFC').trim().toLowerCase();
 

@@ -13,6 +13,7 @@ import { type GatheredCar, gatherCar, withReadingsOf } from '../gathered-car.ts'
 import type { Reading } from '../reading.ts';
 import { type PanelSurvey, partsOf, type Survey } from '../survey.ts';
 import type { SurveyRequest } from '../survey-request.ts';
+import { heldBySpot } from './held-by-spot.ts';
 import type { Help } from './what-would-help.ts';
 
 /** Of any part of `survey`, which is what came of `request`; nothing where no point stands out. */
@@ -105,7 +106,7 @@ function changed(
 }
 
 function gainIn(car: GatheredCar, part: PanelSurvey, request: SurveyRequest): Micrometres {
-  // Off factory film limits hang on spots and other panels, not on its readings.
-  if (part.topcoat === null) return NOTHING;
+  // Off factory film limits hang on spots and other panels, not on its readings; what a spot frees is judged here without it.
+  if (part.topcoat === null || heldBySpot(part) !== null) return NOTHING;
   return micrometres(budgetIn(car, part, request) - part.budget);
 }

@@ -17,6 +17,7 @@ import type { PlainTopcoat, TopcoatCase } from '../limits/topcoat-cases.ts';
 import { doubtAboutWhatIsLeft, shareOf } from '../limits/variance-of-left.ts';
 import type { PanelFilm } from '../panel-film.ts';
 import type { PanelSurvey } from '../survey.ts';
+import { heldBySpot } from './held-by-spot.ts';
 import { chanceOfMore, chanceWithExactGauge } from './measured-again.ts';
 
 export type HelpCode =
@@ -92,8 +93,9 @@ export function whatWouldHelp(
   model: FilmModel,
 ): readonly Help[] {
   if (!isReadFactoryFilm(panel)) return [];
+  const held = heldBySpot(panel) ?? Number.POSITIVE_INFINITY;
   const gainOf = (known: Known): Micrometres =>
-    micrometres(budgetWith(known, panel, terms.removal, model) - panel.budget);
+    micrometres(Math.min(held, budgetWith(known, panel, terms.removal, model)) - panel.budget);
   const all = [
     ...historyHelp(panel, gainOf, model),
     ...clearHelp(panel, gainOf, terms, model),
@@ -217,8 +219,9 @@ const spotHelp = (
       ]
     : [];
 
+/** With zinc the car is judged without its spots. */
 const zincHelp = (panel: ReadPanel, { withZinc }: HelpTerms): readonly Help[] =>
-  withZinc === null
+  withZinc === null || heldBySpot(panel) !== null
     ? []
     : [
         {
@@ -252,7 +255,7 @@ function gaugeHelp(
   { removal, gaugeKnown }: HelpTerms,
   model: FilmModel,
 ): readonly Help[] {
-  if (gaugeKnown || panel.budget === 0) return [];
+  if (gaugeKnown || panel.budget === 0 || panel.budget === heldBySpot(panel)) return [];
   const { topcoat, budget, film } = panel;
   const doubt = doubtAboutWhatIsLeft(
     topcoat,

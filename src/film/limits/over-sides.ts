@@ -51,8 +51,8 @@ export function topcoatsOverSides(
       ? []
       : plainTopcoats(acrossCutBack(panel, sides.cutBack), policy, model, lookedAt);
   const chance = none * (sides.cutBack?.otherSide ?? 0);
-  return here.map((topcoat, finish) => {
-    const other = there[finish];
+  return here.map((topcoat, place) => {
+    const other = otherOf(topcoat, place, { here, there });
     const isOther = other !== undefined && !isSameClear(other, topcoat);
     const cut = isOther ? [{ condition: otherWord(panel), chance, topcoat: other }] : [];
     return { ...topcoat, besides: [...lost, ...cut] };
@@ -60,6 +60,22 @@ export function topcoatsOverSides(
 }
 
 const NOTHING_ELSE: readonly Besides[] = [];
+
+/**
+ * The same case on the other side; where what is stated is apart on either, the thinnest of its finish: one that is
+ * thicker than this frees nothing then.
+ */
+function otherOf(
+  topcoat: PlainTopcoat,
+  place: number,
+  cases: { readonly here: readonly PlainTopcoat[]; readonly there: readonly PlainTopcoat[] },
+): PlainTopcoat | undefined {
+  const { here, there } = cases;
+  if (there.length === here.length && topcoat.apart === undefined) return there[place];
+  return there
+    .filter(({ finish, clear }) => finish === topcoat.finish && clear.mean <= topcoat.clear.mean)
+    .sort((one, other) => one.clear.mean - other.clear.mean)[0];
+}
 
 function plainTopcoats(
   panel: AllowanceCase,

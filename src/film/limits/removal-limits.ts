@@ -92,9 +92,14 @@ function clearLimit(
 /** What the clear is told from, where it is not from the total alone. */
 function clearBasis({ clearElsewhere }: PanelFacts, { told, apart }: TopcoatCase): Sentence {
   const { statedClear: clear, statedUnder: under } = told.knowledge;
-  if (clearElsewhere !== undefined && clear?.readOn !== undefined) {
-    const { mean, sd, panels } = clearElsewhere;
-    return says` by the clear of the car as read on ${panels} ${panels === 1 ? 'panel' : 'panels'} (${bare(mean)} ± ${um(sd)})`;
+  if (clear?.withStated) {
+    return says` by the clear as stated and as read${clear.of === 'car' ? ' on other panels' : ''}`;
+  }
+  const read = clearElsewhere?.find(({ panels }) => panels === clear?.readOn);
+  if (read !== undefined) {
+    const { mean, sd, panels } = read;
+    const beside = under === null ? '' : ' and by what is stated under it';
+    return says` by the clear of the car as read on ${panels} ${panels === 1 ? 'panel' : 'panels'} (${bare(mean)} ± ${um(sd)})${beside}`;
   }
   if (clear?.within !== undefined) return says`, as its own layer was read`;
   const of = (one: { readonly of: 'panel' | 'car' }): string =>

@@ -1,5 +1,4 @@
 /** The topcoat that a panel may carry, as far as its total and what was stated tell. */
-import { normalQuantile } from '../../base/stats/normal.ts';
 import { type Micrometres, micrometres } from '../../base/units.ts';
 import type { Condition } from '../condition/condition.ts';
 import type {
@@ -13,7 +12,7 @@ import type {
 } from '../film-model.ts';
 import type { PanelFilm } from '../panel-film.ts';
 import { zincOf } from '../zinc.ts';
-import { clearOfCar } from './clear-of-car.ts';
+import { clearsHeld, mostApart, type StatedApart } from './clears-held.ts';
 import {
   clearChain,
   type LayerKnowledge,
@@ -31,8 +30,8 @@ export type PlainTopcoat = {
   readonly clearFloor: Micrometres;
   /** What both were told from. */
   readonly told: { readonly film: TotalFilm; readonly knowledge: LayerKnowledge };
-  /** By how many SDs what is stated differs from itself or from what was read, where both can hardly be true. */
-  readonly apart?: number;
+  /** Where what is stated can hardly be true of what was read. */
+  readonly apart?: StatedApart;
 };
 
 /** What the panel may be besides, with the chance of it; no topcoat where any removal would be one too many then. */
@@ -95,15 +94,24 @@ export function topcoatCases(
       topcoatOf(finish, layers, clearFloor, { clear, under });
     const least = (clear: StatedLayer | null, under: StatedLayer | null): PlainTopcoat[] => {
       const both = held(clear, under);
-      const sds = statedApart(both.told, model);
-      if (sds === null) return [both];
-      const alone = under === null ? [both] : least(clear, null);
-      return [
-        ...alone.map((one) => ({ ...one, apart: sds })),
-        { ...held(null, under), apart: sds },
-      ].sort((one, other) => one.clear.mean - other.clear.mean);
+      const apart = statedApart(both.told, facts, model);
+      if (apart === null) return [both];
+      const alone = under === null ? [both] : clearsAlone(clear).flatMap((one) => least(one, null));
+      return [...alone.map((one) => ({ ...one, apart })), { ...held(null, under), apart }].sort(
+        (one, other) => one.clear.mean - other.clear.mean,
+      );
     };
-    return clearsHeld(facts, layers.top, model).flatMap((clear) => least(clear, facts.under));
+    const clearsAlone = (clear: StatedLayer | null): readonly (StatedLayer | null)[] =>
+      clear?.readOn === undefined || clear.withStated
+        ? [clear]
+        : clearsHeld({ ...facts, clear: null, under: null }, layers.top, model).map(
+            (one) => one.clear,
+          );
+    return alikeApart(
+      clearsHeld(facts, layers.top, model).flatMap(({ clear, apart }) =>
+        least(clear, facts.under).map((one) => (apart === undefined ? one : { ...one, apart })),
+      ),
+    );
   };
   const clearOverBase = (): readonly PlainTopcoat[] =>
     topcoatsOf(
@@ -118,30 +126,43 @@ export function topcoatCases(
 }
 
 /**
- * SDs between a stated clear and the total less what lies under it, where honest figures hardly ever differ so much: a
- * mean of the two would be surer than either, of what one of them gets wrong. Null where both may be true; film that is
- * thicker than a stated clear alone may lie under it.
+ * What cannot be true of a panel is told of it, whichever of its statements counts: first of all a stated clear against
+ * one that was read, for that one against the total is no word about what is stated.
+ */
+function alikeApart(cases: readonly PlainTopcoat[]): readonly PlainTopcoat[] {
+  const all = cases.flatMap(({ apart }) => (apart === undefined ? [] : [apart]));
+  const apart = PLAINEST_FIRST.map((from) => all.find((one) => one.from === from)).find(
+    (one) => one !== undefined,
+  );
+  return apart === undefined ? cases : cases.map((one) => ({ ...one, apart }));
+}
+
+const PLAINEST_FIRST: readonly StatedApart['from'][] = [
+  'own-clear',
+  'clear-elsewhere',
+  'total',
+  'under-elsewhere',
+  'car',
+];
+
+/**
+ * A clear against the total less what lies under it, where honest figures hardly ever differ so much: a mean of the two
+ * would be surer than either, of what one of them gets wrong. Null where both may be true; film that is thicker than a
+ * stated clear alone may lie under it. What is stated of the car is in doubt on all of its paint if it is on one panel.
  */
 function statedApart(
   { film, knowledge }: PlainTopcoat['told'],
-  { topcoat, measurement }: FilmModel,
-): number | null {
+  { statedInDoubt }: PanelFacts,
+  model: FilmModel,
+): StatedApart | null {
   const { statedClear, statedUnder } = knowledge;
-  if ((statedClear ?? statedUnder) === null || statedClear?.readOn !== undefined) return null;
-  const { byTotal, held, gapCounted } = clearChain(film, knowledge, topcoat);
-  if (held === null) return null;
-  const sd = Math.sqrt(byTotal.variance + held.variance);
-  const sds = Math.abs(gapCounted) / sd;
-  return sds > normalQuantile(1 - measurement.rounds.falseAlarm / 2) ? sds : null;
-}
-
-/** What may be held of the clear before the total is looked at; the thinner first, null for what factories paint. */
-function clearsHeld(
-  { clear, clearElsewhere, under }: PanelFacts,
-  top: LayerThickness,
-  { stated }: FilmModel,
-): readonly (StatedLayer | null)[] {
-  if (clear !== null || under !== null || clearElsewhere === undefined) return [clear];
-  const read = clearOfCar(clearElsewhere, top, stated);
-  return read.mean < top.mean ? [read, null] : [null, read];
+  const isRead = statedClear?.readOn !== undefined && statedClear.withStated === undefined;
+  if ((statedClear ?? statedUnder) === null || (isRead && statedUnder === null)) return null;
+  const { byTotal, held, gapCounted } = clearChain(film, knowledge, model.topcoat);
+  const sds =
+    held === null ? 0 : Math.abs(gapCounted) / Math.sqrt(byTotal.variance + held.variance);
+  const isBesideRead = statedUnder !== null && statedClear?.readOn !== undefined;
+  if (sds > mostApart(model)) return { sds, from: isBesideRead ? 'under-elsewhere' : 'total' };
+  const isOfCar = [isRead ? null : statedClear, statedUnder].some((layer) => layer?.of === 'car');
+  return statedInDoubt && isOfCar ? { sds, from: 'car' } : null;
 }

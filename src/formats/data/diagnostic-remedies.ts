@@ -123,7 +123,7 @@ export const diagnosticRemedies: Readonly<Record<DiagnosticCode, string>> = {
   'stated-clear-too-thick':
     'State the clear alone under "clear_um": it lies over the base coat and the primer, and is less than what the gauge reads.',
   'stated-layers-apart':
-    'The clear and what lies under it add up to what the gauge reads. Correct "clear_um" or "under_um", or leave one out.',
+    'The clear and what lies under it add up to what the gauge reads, and a clear that was read is that of its panel and tells of the others. Correct "clear_um" or "under_um", read the clear again, or leave one out.',
   'date-in-future':
     'Look at the year first. If the day is right, as of a quote that is to go out later, nothing is to be done.',
   'quote-before-read':

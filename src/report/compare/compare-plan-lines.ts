@@ -78,7 +78,7 @@ const readText = (
   read === null
     ? []
     : [
-        `${name}, ${spot}: ${thicknessText(read.taken.mean, unit)} ± ${thicknessText(read.taken.sd, unit)} ${unitName(unit)} more than the panel are held to be gone, ${thicknessText(median, unit)} planned`,
+        `${name}, ${spot}: ${thicknessText(read.taken.mean, unit)} ± ${thicknessText(read.taken.sd, unit)} ${unitName(unit)} more than the panel are held to be gone, ${median === 0 ? 'by no plan at hand' : `${thicknessText(median, unit)} planned`}`,
       ];
 
 /** Marks are read for a plan that was made before them: which readings it was made from, and what follows. */

@@ -123,6 +123,7 @@ const minded = (
 /** Cautions that are of this panel's steps and not of all. */
 const PLACE_REMARKS: ReadonlySet<string> = new Set([
   'overrun-on-record',
+  'worked-unread',
   'panel-heat',
   'rotary-heat',
 ]);

@@ -23,6 +23,7 @@ import {
   shortBlocks,
   termsBlocks,
   unchargedBlocks,
+  unreadWorkBlocks,
 } from './quote-notes.ts';
 import { validityText } from './quote-validity.ts';
 import { curveBlocks, isNothingWorked, isPriced } from './quote-words.ts';
@@ -92,6 +93,7 @@ function choiceBlocks(result: QuoteResult, options: QuotePageOptions): readonly 
     ...partsBlocks(result.options, priceList, verbose),
     ...missingBlocks(result),
     ...shortBlocks(result, unit),
+    ...unreadWorkBlocks(result, unit),
     ...(verbose ? overrunBlocks(result) : []),
     ...materialBlocks(result.options, priceList, options),
     ...(verbose && priceList !== null ? stageCostBlocks(result.options, priceList) : []),

@@ -1,12 +1,15 @@
 /** What is said under the tables of a quote, for the shop: what has no price, falls short, is not promised, must be bought. */
+import { groupBy } from '../../base/group-by.ts';
 import { textIn } from '../../base/remark.ts';
 import { shown } from '../../base/rounding.ts';
 import type { LengthUnit } from '../../base/units.ts';
 import { partName } from '../../film/survey.ts';
+import { unreadWorkNotes } from '../../film/unread-work-note.ts';
 import type { QuoteResult } from '../../tasks/quote/quote-vehicle.ts';
 import { namingAll } from '../../tasks/settings/assumption.ts';
 import { joined } from '../facts.ts';
 import { type Block, list, paragraph } from '../model.ts';
+import { partNames } from '../panel-list.ts';
 import { onceReadAgainLines } from './once-read-again-texts.ts';
 import { ONCE_READ_AGAIN, optionNotes } from './option-notes.ts';
 import {
@@ -53,6 +56,17 @@ export function shortBlocks(result: QuoteResult, unit: LengthUnit): readonly Blo
       .filter(({ note }) => note.code !== ONCE_READ_AGAIN)
       .map(({ note }) => paragraph('Note', textIn(note, unit))),
   ];
+}
+
+/** What an offer counts on of panels that were worked before and not read after. */
+export function unreadWorkBlocks({ survey }: QuoteResult, unit: LengthUnit): readonly Block[] {
+  const told = survey.panels.flatMap((panel) => {
+    const notes = panel.points.length === 0 ? [] : unreadWorkNotes(panel.facts);
+    return notes.map((one) => ({ panel, text: textIn(one, unit) }));
+  });
+  return [...groupBy(told, ({ text }) => text)].map(([text, panels]) =>
+    paragraph('Note', `${partNames(panels.map(({ panel }) => panel))}: ${text}`),
+  );
 }
 
 /** Under the table whose hours and prices hold it. */

@@ -105,7 +105,8 @@ function figuresOf(
 
 /** By itself: one told from other panels is drawn towards what factories paint. */
 const isKnown = ({ told: { knowledge } }: TopcoatCase): boolean =>
-  knowledge.statedClear !== null && knowledge.statedClear.readOn === undefined;
+  knowledge.statedClear !== null &&
+  (knowledge.statedClear.readOn === undefined || knowledge.statedClear.withStated === true);
 
 function layersAssumed({ finish, told: { knowledge } }: TopcoatCase, name: string): Figure {
   const { top, under, statedUnder, statedClear } = knowledge;

@@ -77,7 +77,8 @@ const goneAllOver = ({ told: { film } }: Pick<TopcoatCase, 'told'>) =>
 
 function paintedBy(clear: StatedLayer | null): string {
   if (clear === null) return 'as factories paint';
-  const { readOn } = clear;
+  const { readOn, withStated } = clear;
+  if (withStated) return 'as stated of the car and as read on other panels of it';
   return readOn === undefined
     ? 'as stated of the car'
     : `as factories paint and as read on ${readOn} other panel${readOn === 1 ? '' : 's'}`;

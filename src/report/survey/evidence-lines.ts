@@ -216,9 +216,9 @@ function worthOfAgain(help: Pick<Help, 'gain' | 'elsewhere'> | undefined): Sente
     : says`read again: ${gainRange(others)} on other panels if as the others`;
 }
 
-/** What is asked of the readings themselves, a loss beyond what might go, and a place worked deeper, are worth a word on any panel. */
+/** What is asked of the readings themselves, and of earlier work what passed a limit or was not read, are worth a word on any panel. */
 const isOfAny = ({ code }: Remark): boolean =>
-  ['keying-slip', 'overrun-on-record', 'place-on-record'].includes(code);
+  ['keying-slip', 'overrun-on-record', 'worked-unread', 'place-on-record'].includes(code);
 
 /** Evidence of what the film is; what a test spot would allow is a matter of limits. */
 export const isOfFilm = ({ code }: Remark): boolean => code !== 'sound-panel-cap';

@@ -19,7 +19,12 @@ import { type MarksOnly, marksOnly } from './compare-marks.ts';
 import { nothingShared } from './compare-nothing-shared.ts';
 import { dayDoubts } from './compare-order.ts';
 import { type PanelPlace, panelsWithPlaces, placesOnPanels } from './compare-places.ts';
-import { readPlaces } from './compare-places-read.ts';
+import {
+  type NamedPlaces,
+  type PlaceRead,
+  readPlaces,
+  withNamedPlaces,
+} from './compare-places-read.ts';
 import { type Planned, plannedPanels, type RateSeen } from './compare-plan.ts';
 import {
   type BeforeWork,
@@ -35,7 +40,13 @@ import { type Seen, seenOver, type Visits, visitsKnown } from './compare-seen.ts
 import { slipsOfVisits, type VisitSlip } from './compare-slips.ts';
 import { type Standings, standings } from './compare-standing.ts';
 import { swapDoubts } from './compare-swaps.ts';
-import { type UnreadPanel, unreadPanels, unreadUnplanned, workedUnread } from './compare-unread.ts';
+import {
+  measuredThen,
+  type UnreadPanel,
+  unreadPanels,
+  unreadUnplanned,
+  workedUnread,
+} from './compare-unread.ts';
 import { notRecorded, type Unrecorded, unrecordedPanels } from './compare-unrecorded.ts';
 import { visitsInParts } from './compare-visit-in-parts.ts';
 import { type VisitPanels, visitOf } from './compare-visit-record.ts';
@@ -162,12 +173,16 @@ function comparedVisits(
   const seen = seenOver(visits, besides.worked.done, request);
   const { total, rises, found } = seen;
   const held = new Set([...(found.again === null ? [] : [found.again]), ...found.within]);
-  const deeper = panelsWithPlaces(besides.planned);
+  const compared = new Set(total.panels.map(({ panel }) => panel.id));
+  const onRecord = visitsKnown(request)[found.again ?? -1];
+  const stay = measuredThen(onRecord, compared);
+  const deeper = new Set([...panelsWithPlaces(besides.planned)].filter((id) => !stay.has(id)));
   const standing = standings({ first, last, total, rises, held, deeper }, request).value;
   if (standing === undefined) return { diagnostics: [] };
   const marks = marksOnly(total, request.settings.film);
   const before = { surveyed: standing.all.before, planned: besides.planned, marks };
-  const value = resultOf(visits, { besides, seen, standing, before }, request);
+  const known = { compared: new Set([...compared, ...stay]), deeper };
+  const value = resultOf(visits, { besides, seen, standing, before, known }, request);
   return {
     value,
     diagnostics: [
@@ -175,23 +190,31 @@ function comparedVisits(
       ...shiftDoubts(value.shift, [first.file, last.file]),
       ...doubtsOf(visits, seen, request),
       ...notRecorded(value.unrecorded, last.file),
-      ...(request.recording === true ? workedUnread(value.unread, last.file) : []),
+      ...(request.recording === true ? workedUnread(value.unread, [first.file, last.file]) : []),
     ],
   };
 }
+
+/** What the visit holds as measured, now or by its record, and where the plan works places that it does not hold yet. */
+type MeasuredNow = {
+  readonly compared: ReadonlySet<string>;
+  readonly deeper: ReadonlySet<string>;
+};
 
 function resultOf(
   { first, last, all }: Visits,
   {
     besides: { planned, worked, ids, gloss },
-    seen: { inputs, assumptions, total, steps, rises, found },
+    seen: { inputs, assumptions, total, steps, rises, found, named },
     standing,
     before,
+    known,
   }: {
     readonly besides: Besides;
     readonly seen: Seen;
     readonly standing: Standings;
     readonly before: BeforeWork;
+    readonly known: MeasuredNow;
   },
   request: CompareRequest,
 ): CompareResult {
@@ -201,14 +224,20 @@ function resultOf(
   // A plan of these very readings took them for a survey.
   const isOfThese = request.plan !== undefined && isOwnPlan && madeBefore === null;
   const marks = { ...before.marks, before: before.marks.before && !isOfThese };
-  const places = readPlaces(worked.done, total.panels, { first, last }, request.settings.film);
+  const model = request.settings.film;
+  const places = withNamedPlaces(
+    readPlaces(worked.done, total.panels, { first, last }, model),
+    named,
+    (id) => before.surveyed.survey.panels.find(({ panel }) => panel.id === id)?.budget ?? null,
+    { compared: total.panels, times: { first, last }, model },
+  );
+  const deeper = new Set([...known.deeper, ...namedOn(named, places)]);
   const work = { planned, done: worked.done, places, ids, rises, isOwnPlan, marks };
   const { parts: rest, rates } = leftOn(withoutPointsApart(total), work, standing.rest);
   const parts =
     standing.all === standing.rest
       ? rest
       : saferParts(total, leftOn(withAllPoints(total), work, standing.all).parts, rest);
-  const compared = new Set(total.panels.map(({ panel }) => panel.id));
   const visit = visitOf(parts, standing.all.asked.survey.panels);
   const shift = commonShift(parts.flatMap(partsOf), {
     stepSd: request.settings.correction.removal.stepLogSd,
@@ -224,15 +253,17 @@ function resultOf(
     steps,
     panels: parts.filter(({ comparison }) => ids.has(comparison.panel.id)),
     visit,
-    places: placesOnPanels(places, first.surveyed.survey.template),
-    deeper: panelsWithPlaces(planned),
+    places: placesOnPanels(places, first.surveyed.survey.template).filter(({ panel }) =>
+      deeper.has(panel.id),
+    ),
+    deeper,
     newSpots: first.surveyed.newSpots,
     again: found.again,
     unrecorded:
       request.recording === true
-        ? [...unrecordedPanels(parts, visit), ...unreadUnplanned(worked.unplanned, compared)]
+        ? [...unrecordedPanels(parts, visit), ...unreadUnplanned(worked.unplanned, known.compared)]
         : [],
-    unread: unreadPanels(worked.done, compared, first.surveyed.survey.template),
+    unread: unreadPanels(worked.done, known.compared, first.surveyed.survey.template),
     slips: slipsOfVisits(all, ids),
     planned: request.plan !== undefined,
     planOfOthers: ofOthers,
@@ -260,6 +291,13 @@ const doubtsOf = (
   ...filmDoubts(total, steps, last.file),
   ...visitsInParts(steps),
 ];
+
+/** Ids of the panels on which such a place was read. */
+const namedOn = (
+  named: readonly NamedPlaces[],
+  places: ReadonlyMap<string, readonly PlaceRead[]>,
+): readonly string[] =>
+  named.map(({ panel }) => panel.id).filter((id) => (places.get(id) ?? []).length > 0);
 
 const workedOf = (
   said: ReadonlySet<string> | null,

@@ -9,7 +9,7 @@
 import { at } from '../../base/at.ts';
 import { groupBy } from '../../base/group-by.ts';
 import { standardUncertainty } from '../../base/uncertainty.ts';
-import { micrometres } from '../../base/units.ts';
+import { type Micrometres, micrometres } from '../../base/units.ts';
 import { goneAtPlace } from '../../correction/removal/gone-at-place.ts';
 import type { MeasuredRemoval } from '../../correction/removal/measured-removal.ts';
 import { gaugeVariance, pairPoints } from '../../film/compare/compare-points.ts';
@@ -53,7 +53,7 @@ export const readPlaces = (
 
 type Around = {
   readonly id: string;
-  readonly places: readonly PlannedPlace[];
+  readonly places: readonly PointName[];
   readonly comparison: PanelComparison | undefined;
 };
 
@@ -114,7 +114,9 @@ type PointName = Pick<PanelPoint, 'point'>;
 /** By the id of a panel, its points that tell nothing of what it lost. */
 export type PlacePoints = ReadonlyMap<string, readonly PointName[]>;
 
-export type NamedPlaces = { readonly panel: Panel; readonly points: readonly PointName[] };
+type NamedPoint = PointName & { readonly defect: string };
+
+export type NamedPlaces = { readonly panel: Panel; readonly points: readonly NamedPoint[] };
 
 /**
  * Points called by a defect and counted, as `deep scratches 1`, of which no plan at hand tells: on panels that every survey
@@ -131,7 +133,10 @@ export function placesNamed(
     const isOther = (one: PointName): boolean => !isNamed(one, defects) && !isAtPlace(one, places);
     if (!read.every(({ points }) => points.some(isOther))) return [];
     const names = read.flatMap(({ points }) =>
-      points.filter((one) => isNamed(one, defects) && !isAtPlace(one, places)),
+      points.flatMap(({ point }) => {
+        const defect = defectNamed({ point }, defects);
+        return defect === undefined || isAtPlace({ point }, places) ? [] : [{ point, defect }];
+      }),
     );
     const unlike = names.filter(
       ({ point }, i) => !names.slice(0, i).some((one) => isPointOf(point, one.point)),
@@ -140,12 +145,52 @@ export function placesNamed(
   });
 }
 
-const isNamed = ({ point }: PointName, defects: readonly { readonly id: string }[]): boolean => {
+const isNamed = (one: PointName, defects: readonly { readonly id: string }[]): boolean =>
+  defectNamed(one, defects) !== undefined;
+
+function defectNamed(
+  { point }: PointName,
+  defects: readonly { readonly id: string }[],
+): string | undefined {
   const [, nth] = /\D(\d+)\s*$/u.exec(point) ?? [];
-  return (
-    nth !== undefined && defects.some(({ id }) => isPointOf(point, placePoint(id, Number(nth) - 1)))
-  );
+  return nth === undefined
+    ? undefined
+    : defects.find(({ id }) => isPointOf(point, placePoint(id, Number(nth) - 1)))?.id;
+}
+
+/**
+ * With the marked places that no plan tells of: what went there beyond the panel is gone, as of a spot that was planned;
+ * `mightGo` says what might, of a panel, before the work.
+ */
+export function withNamedPlaces(
+  planned: ReadonlyMap<string, readonly PlaceRead[]>,
+  named: readonly NamedPlaces[],
+  mightGo: (panel: string) => Micrometres | null,
+  { compared, times, model }: NamedCase,
+): ReadonlyMap<string, readonly PlaceRead[]> {
+  const all = new Map(planned);
+  for (const { panel, points } of named) {
+    const { id } = panel;
+    const known = all.get(id) ?? [];
+    const comparison = compared.find((one) => one.panel.id === id);
+    const budget = mightGo(id);
+    const read = points
+      .map((one) => ({ ...UNPLANNED, ...one, budget }))
+      .map((one) => placeRead(one, { id, places: [...known, ...points], comparison }, times, model))
+      .filter((one) => one.read?.isPaired === true);
+    if (read.length > 0) all.set(id, [...known, ...read]);
+  }
+  return all;
+}
+
+type NamedCase = {
+  readonly compared: readonly PanelComparison[];
+  readonly times: Times;
+  readonly model: FilmModel;
 };
+
+/** Nothing was foretold. */
+const UNPLANNED = { sets: null, median: micrometres(0), high: micrometres(0), inAll: null };
 
 export const pointsOfPlaces = (planned: Planned, named: readonly NamedPlaces[]): PlacePoints => {
   const all = new Map<string, readonly PointName[]>(

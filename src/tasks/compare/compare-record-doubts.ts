@@ -1,8 +1,9 @@
 /** What is told of visits on record that the readings compared speak of: a removal counts once. */
-import { type Diagnostic, error, warning } from '../../base/diagnostics.ts';
+import { type Diagnostic, error, note, warning } from '../../base/diagnostics.ts';
 import { shownFile } from '../../base/file-name.ts';
 import type { KnownVisit } from '../../formats/film-record.ts';
 import type { DatedVisit } from './compare-order.ts';
+import { isMeasured } from './compare-visit-record.ts';
 import type { VisitsOnRecord } from './visits-on-record.ts';
 
 type RecordCase = {
@@ -66,17 +67,31 @@ function visitsAround(one: RecordCase): readonly Diagnostic[] {
 function visitAgain({ visits, found, last, recording, date }: RecordCase): readonly Diagnostic[] {
   const day = found.again === null ? null : visits[found.again]?.date;
   if (!recording || day === null || (day === date && !found.anew)) return [];
+  const anew = found.completes
+    ? 'what is measured now takes the place of what its plan foretold'
+    : 'the panels that were read anew take the place of what stood there';
   const follows = [
     ...(day === date ? [] : [`it is not added again as of ${date}`]),
-    ...(found.anew ? ['the panels that were read anew take the place of what stood there'] : []),
+    ...(found.anew ? [anew] : []),
   ];
+  const told = found.completes && day === date ? note : warning;
   return [
-    warning(
+    told(
       'compare-visit-again',
       `the film record has this visit already, of ${day}: ${follows.join('; ')}`,
       { at: { file: last.file }, hint: 'if the day on the record is wrong, correct it there' },
     ),
   ];
+}
+
+/** Of panels that a visit holds by its plan alone, nothing measured is lost. */
+function foretoldAlone({ visits, found }: RecordCase): string {
+  const ids = found.within.flatMap((place) =>
+    (visits[place]?.panels ?? []).filter((one) => !isMeasured(one)).map(({ panel }) => panel),
+  );
+  return ids.length === 0
+    ? ''
+    : `; of ${[...new Set(ids)].join(', ')}, not read after it, compare the readings alone: they take the place of its forecast`;
 }
 
 function visitsWithin(one: RecordCase): readonly Diagnostic[] {
@@ -88,7 +103,7 @@ function visitsWithin(one: RecordCase): readonly Diagnostic[] {
     ? [
         error('compare-visit-twice', `${isPart}: a record with both would count it twice`, {
           at,
-          hint: `${AFTER_IT}; if it is this visit read anew, take it off the record first`,
+          hint: `${AFTER_IT}; if it is this visit read anew, take it off the record first${foretoldAlone(one)}`,
         }),
       ]
     : [warning('compare-visit-within', `${isPart}: it is counted once`, { at })];

@@ -32,6 +32,8 @@ export type Seen = {
   readonly steps: readonly VisitStep[];
   readonly rises: Rises;
   readonly found: VisitsOnRecord;
+  /** Points called by a defect, of which neither a plan nor the record tells. */
+  readonly named: readonly NamedPlaces[];
 };
 
 type SeenRequest = VisitsRequest & { readonly gauges: NamedGauges };
@@ -53,7 +55,11 @@ export function seenOver(visits: Visits, planned: Planned, request: SeenRequest)
     request.settings.film.compare,
   );
   const assumptions = [assumption, ...(named.length === 0 ? [] : [takenForPlaces(named)])];
-  return { inputs, assumptions, total, steps, rises, found };
+  const onRecord = new Set(
+    visitsKnown(request).flatMap(({ places = [] }) => places.map(({ panel }) => panel)),
+  );
+  const unknown = named.filter(({ panel }) => !onRecord.has(panel.id));
+  return { inputs, assumptions, total, steps, rises, found, named: unknown };
 }
 
 function takenForPlaces(named: readonly NamedPlaces[]): Assumption {

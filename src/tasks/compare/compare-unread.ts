@@ -4,15 +4,28 @@
  * be worked the next time as if nothing had gone.
  */
 import { type Diagnostic, warning } from '../../base/diagnostics.ts';
+import { shownFile } from '../../base/file-name.ts';
 import { thicknessText } from '../../base/sentence.ts';
 import type { ExpectedRemoval } from '../../film/limits/removal-risk.ts';
 import type { Panel, VehicleTemplate } from '../../film/template/template.ts';
+import type { KnownVisit } from '../../formats/film-record.ts';
 import type { ForetoldPanel } from '../../formats/plan-file.ts';
 import type { Planned } from './compare-plan.ts';
 import type { Unrecorded } from './compare-unrecorded.ts';
-import { kept, type VisitPanels } from './compare-visit-record.ts';
+import { isMeasured, kept, type VisitPanels } from './compare-visit-record.ts';
 
 export type UnreadPanel = { readonly panel: Panel; readonly entry: VisitPanels[number] };
+
+/** Ids of the panels that the visit on record holds as measured and that were not compared now: they stay as they were. */
+export const measuredThen = (
+  visit: Pick<KnownVisit, 'panels'> | undefined,
+  compared: ReadonlySet<string>,
+): ReadonlySet<string> =>
+  new Set(
+    (visit?.panels ?? [])
+      .filter((one) => isMeasured(one) && !compared.has(one.panel))
+      .map(({ panel }) => panel),
+  );
 
 /** Of the panels of a template, in its order. */
 export const unreadPanels = (
@@ -71,7 +84,7 @@ const MOST_SD = 20;
 
 export const workedUnread = (
   unread: readonly UnreadPanel[],
-  after: string,
+  [before, after]: readonly [string, string],
 ): readonly Diagnostic[] =>
   unread.length === 0
     ? []
@@ -81,7 +94,7 @@ export const workedUnread = (
           `planned and not compared, so held on the film record to have lost what the plan foretold: ${unread.map(heldText).join(', ')}`,
           {
             at: { file: after },
-            hint: 'read them and compare once more; of a panel that was not worked say 0 sets with --worked',
+            hint: `read them, as rest.csv, and leastcut read ${shownFile(after)} rest.csv --format csv -o all.csv; then compare ${shownFile(before)} with all.csv once more, the record that is written now as --film-record; of a panel that was not worked say 0 sets with --worked`,
           },
         ),
       ];

@@ -3,6 +3,7 @@
  * before and after, and the same figures are the same readings.
  *
  * - the first readings are those before a visit, and the last those after it: it is this visit;
+ * - the first are, and the last are of none but panels that it foretold: they complete it;
  * - only one of the two is: the visit lies within what came off here, or reaches beyond it;
  * - both of the readings lie between what it read, in film: they are of a part of it, or a gauge moved since;
  * - its day lies between those of the readings, and no figure tells: it may.
@@ -20,6 +21,8 @@ export type VisitsOnRecord = {
   readonly again: number | null;
   /** Whether it was read anew since: its figures are not those on record. */
   readonly anew: boolean;
+  /** Whether all that was read again are panels of which it holds a forecast alone. */
+  readonly completes: boolean;
   /** Places of visits whose removal is a part of what came off here. */
   readonly within: readonly number[];
   /** Places of visits of whose removal what came off here is a part. */
@@ -44,7 +47,10 @@ export function visitsOnRecord(
   const started = found.find(({ startsHere }) => startsHere)?.place ?? Number.POSITIVE_INFINITY;
   const same =
     found.find(({ isThis }) => isThis) ??
-    found.find(({ startsHere, endsHere }) => startsHere && endsHere);
+    found.find(({ startsHere, endsHere }) => startsHere && endsHere) ??
+    found.find(
+      ({ startsHere, visit }) => startsHere && !isBefore(last, visit) && areForetold(panels, visit),
+    );
   const others = found.filter((one) => one !== same);
   const isAround = ({ startsHere, endsHere, place, visit, isWider, isBetween }: Found): boolean =>
     (startsHere && (isBefore(last, visit) || (isWider && !isAfter(last, visit)))) ||
@@ -70,6 +76,7 @@ export function visitsOnRecord(
   return {
     again: same?.place ?? null,
     anew: same?.isThis === false,
+    completes: same !== undefined && areForetold(panels, same.visit),
     within: placesOf(within),
     around: placesOf(around),
     perhapsAround: placesOf(perhapsAround),
@@ -77,6 +84,11 @@ export function visitsOnRecord(
     unclear: placesOf(rest.filter(({ endsHere }) => endsHere)),
   };
 }
+
+/** Of none of them the visit holds a measurement, and of each a forecast. */
+const areForetold = (panels: VisitPanels, { panels: known }: KnownVisit): boolean =>
+  panels.length > 0 &&
+  panels.every(({ panel }) => known.some((one) => one.panel === panel && !isMeasured(one)));
 
 /** A visit on record beside the readings that are compared. */
 type Found = {

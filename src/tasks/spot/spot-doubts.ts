@@ -3,6 +3,7 @@ import { type Diagnostic, error, type Place } from '../../base/diagnostics.ts';
 import { rangeShown, shown } from '../../base/rounding.ts';
 import { median } from '../../base/stats/summary.ts';
 import { removalLogSd } from '../../correction/removal/removal-knowledge.ts';
+import { areNamedApart } from '../../correction/spot/one-place.ts';
 import { removedFilm, type SpotMark, type SpotTrial } from '../../correction/spot/spot-trial.ts';
 import type { Reading } from '../../film/reading.ts';
 import type { SpotRow } from '../../intake/read-spots-file.ts';
@@ -100,22 +101,31 @@ export function thinDoubted(
 const SAME_FINE = 2;
 const SAME_MOVED = 3;
 
-/** A spot is one place: worked on after it was read, it is counted twice by the eye, and once in what is gone. */
+/**
+ * A place worked on with the same combination is one trial of more sets: as two, the second would seem to clear alone what
+ * both did. With another it is held to be one place, so that all that went there counts, unless its file names two.
+ */
 export const goesOn = (trials: readonly PlacedTrial[]): readonly Diagnostic[] =>
   trials.flatMap(({ trial, at }) => {
     const before = trials.find((other) => other.trial !== trial && endsWhere(other.trial, trial));
-    return before === undefined
+    const hint = before === undefined ? null : mendedBy(before.trial, trial);
+    return before === undefined || hint === null
       ? []
       : [
           doubted(
             at,
             `spot "${trial.spot}" begins with the readings that spot "${before.trial.spot}" ended with: one place worked on`,
-            before.trial.combination.id === trial.combination.id
-              ? 'write it as one spot with all its sets, before of the first and after of the last'
-              : 'a spot is a place of its own: leave out the second trial; a refining step gets no row',
+            hint,
           ),
         ];
   });
+
+const mendedBy = (before: SpotTrial, trial: SpotTrial): string | null =>
+  before.combination.id === trial.combination.id
+    ? 'write it as one spot with all its sets, before of the first and after of the last'
+    : areNamedApart(before.place, trial.place)
+      ? 'one place: call it the same in the column place at both; two places: write what was read at each'
+      : null;
 
 /** One trial written under two names would count as new proof. */
 export const copiedSpots = (trials: readonly PlacedTrial[]): readonly Diagnostic[] =>

@@ -1,9 +1,9 @@
 /**
  * Which of two film records of one vehicle counts, where one is typed and the job names another: the one that holds all
  * that the other does. An older one would free film that is gone; of two that each hold what the other lacks neither
- * says all that went.
+ * says all that went. A forecast that is gone, or another, may be a correction or what stood there before it was made.
  */
-import { error, found, type Outcome, warning } from '../../base/diagnostics.ts';
+import { type Diagnostic, error, found, type Outcome, warning } from '../../base/diagnostics.ts';
 import { shownFile } from '../../base/file-name.ts';
 import { isSameVehicle } from '../../film/same-vehicle.ts';
 import type { FilmRecord, KnownVisit } from '../../formats/film-record.ts';
@@ -17,6 +17,8 @@ export function laterRecord(typed: Record, ofJob: Record): Outcome<Record> {
   const [lacked] = lacksHere;
   if (lacked === undefined) return found(typed);
   const [here, there] = [nameOf(typed), nameOf(ofJob)];
+  if (lacksHere.every(({ foretold }) => foretold.length > 0))
+    return { diagnostics: [forecastsApart({ typed, ofJob, lacksHere, lacksThere })] };
   const [other] = lacksThere;
   if (other === undefined)
     return found(ofJob, [
@@ -48,20 +50,63 @@ const areOfOthers = ({ vehicle: one }: FilmRecord, { vehicle: other }: FilmRecor
 
 const nameOf = ({ placeOf }: Record): string => shownFile(placeOf([]).file);
 
-type Lacked = { readonly place: number; readonly date: string | null };
+type Lacked = {
+  readonly place: number;
+  readonly date: string | null;
+  /** The panels, where nothing is lacking but what was foretold of them. */
+  readonly foretold: readonly Panel[];
+};
+
+/** Nothing went there after all, or nobody had thought of it yet. */
+function forecastsApart({
+  typed,
+  ofJob,
+  lacksHere,
+  lacksThere,
+}: {
+  readonly typed: Record;
+  readonly ofJob: Record;
+  readonly lacksHere: readonly Lacked[];
+  readonly lacksThere: readonly Lacked[];
+}): Diagnostic {
+  const [here, there] = [nameOf(typed), nameOf(ofJob)];
+  const ids = [...new Set(lacksHere.flatMap(({ foretold }) => foretold.map((one) => one.panel)))];
+  const days = new Set(lacksHere.map(({ date }) => date));
+  const isNamed = typed.value.file.visits.some(
+    ({ date, panels }) => days.has(date) && panels.some(({ panel }) => ids.includes(panel)),
+  );
+  const hasMore = lacksThere.some(({ foretold }) => foretold.length === 0);
+  return error(
+    'film-record-contradicts',
+    `${here} holds ${isNamed ? 'otherwise' : 'nothing of'} ${ids.join(', ')}, of which ${there}, which the job names, holds a forecast ${daysOf(lacksHere)}: nothing tells which of the two is the later word`,
+    {
+      at: { file: typed.placeOf([]).file },
+      hint: `if ${isNamed ? 'what it holds is right' : 'nothing went there'}, name ${here} in the job as film_record; else ${hasMore ? 'first add it there' : 'leave out --film-record'}`,
+    },
+  );
+}
 
 const daysOf = (visits: readonly Lacked[]): string =>
   `of the visit${visits.length === 1 ? '' : 's'} of ${visits.map(({ date }) => date ?? 'no day').join(', ')}`;
 
 /** Visits of another record that are not, or not wholly, in this one. */
 const lackedBy = (one: Record, other: Record): readonly Lacked[] =>
-  other.value.file.visits.flatMap((visit, place) =>
-    one.value.file.visits.some((known) => holds(known, visit)) ? [] : [{ place, date: visit.date }],
-  );
+  other.value.file.visits.flatMap((visit, place) => {
+    const lacks = one.value.file.visits
+      .filter((known) => holdsBesides(known, visit))
+      .map((known) => visit.panels.filter((panel) => !saysOfPanel(known, visit, panel)));
+    if (lacks.some((panels) => panels.length === 0)) return [];
+    const foretold = lacks.find((panels) => panels.every(isForetold)) ?? [];
+    return [{ place, date: visit.date, foretold }];
+  });
 
-const holds = (known: KnownVisit, visit: KnownVisit): boolean =>
+const saysOfPanel = (known: KnownVisit, visit: KnownVisit, panel: Panel): boolean => {
+  const says = isMended(known, visit) ? saysOfReadings : saysOf;
+  return known.panels.some((one) => saysOf(one, panel) || says(one, panel));
+};
+
+const holdsBesides = (known: KnownVisit, visit: KnownVisit): boolean =>
   known.date === visit.date &&
-  visit.panels.every((panel) => known.panels.some((one) => saysOf(one, panel))) &&
   (visit.spots ?? []).every((spot) => (known.spots ?? []).some((one) => isAlike(one, spot))) &&
   (visit.places ?? []).every((place) =>
     (known.places ?? []).some((one) => saysOfPlace(one, place)),
@@ -75,6 +120,26 @@ const saysOf = (known: Panel, panel: Panel): boolean =>
   bindsAs(known, panel) &&
   ((panel.not_read === true && known.not_read !== true) ||
     WENT.every((key) => isAlike(known[key], panel[key])));
+
+const isForetold = ({ not_read }: Panel): boolean => not_read === true;
+
+/** What one holds by a forecast the other measured. */
+const isMended = (known: KnownVisit, { panels }: KnownVisit): boolean =>
+  panels
+    .filter(isForetold)
+    .some(({ panel }) => known.panels.some((one) => one.panel === panel && !isForetold(one)));
+
+/** With one more panel the same readings of another tell a little otherwise how sure they are, and what is left. */
+const saysOfReadings = (known: Panel, panel: Panel): boolean =>
+  known.panel === panel.panel &&
+  panel.points !== undefined &&
+  bindsAs(known, { ...panel, left_um: undefined }) &&
+  isAlike(readOf(known), readOf(panel));
+
+const readOf = ({ taken_um, gained_um, not_read, points, left_read_um, zones = [] }: Panel) => ({
+  ...{ taken_um, gained_um, not_read, points, left_read_um },
+  zones: zones.map((one) => [one.zone, one.taken_um, one.points]),
+});
 
 function bindsAs(known: Panel, panel: Panel): boolean {
   const { left_um: left, over_allowed: over } = panel;

@@ -62,8 +62,8 @@ const lifted = (pairs: Pairs, by: number): Pairs =>
 describe('test spots of one panel', () => {
   test('whose marks were read anew where the last ended are one place, in any order of the file', () => {
     // (118.06 − 116.28) + (116.14 − 113.72) + (113.9 − 111.72)
-    expect(held(tried('A', A), tried('B', B), tried('C', C))).toEqual([['A B C', 6.34, 0.35]]);
-    expect(held(tried('C', C), tried('A', A), tried('B', B))).toEqual([['C A B', 6.34, 0.35]]);
+    expect(held(tried('A', A), tried('B', B), tried('C', C))).toEqual([['A B C', 6.38, 0.35]]);
+    expect(held(tried('C', C), tried('A', A), tried('B', B))).toEqual([['C A B', 6.38, 0.35]]);
   });
 
   test('that begin surely higher than another ended, and other than one set lower, are two places', () => {
@@ -101,6 +101,21 @@ describe('test spots of one panel', () => {
     expect(held(byEye('A', 1, 'left'), tried('B', B))).toHaveLength(1);
   });
 
+  test('may be one with either of two that their file names apart, and with no more than one', () => {
+    const fresh = lifted(A, 0.1);
+    const spots = [
+      tried('A', A, { place: 'left' }),
+      tried('B', fresh, { place: 'right' }),
+      tried('C', lifted(B, 0.1)),
+    ];
+    const places = [
+      ['A C', 4.2, 0.28],
+      ['B C', 4.2, 0.28],
+    ];
+    expect(held(...spots)).toEqual(places);
+    expect(held(...spots.toReversed()).map(([tries]) => tries)).toEqual(['C B', 'C A']);
+  });
+
   test('of which the film was not read may be on any place', () => {
     expect(held(byEye('A', 1), byEye('B', 1.5))).toEqual([['A B', 2.5, 1]]);
     expect(held(tried('A', A), tried('B', lifted(B, 2)), byEye('C', 1))).toEqual([
@@ -118,21 +133,29 @@ describe('test spots of one panel', () => {
     expect(spoken(tried('A', A))).toEqual([false]);
   });
 
-  test('lost no more at one place than from the highest film before to the lowest after', () => {
-    const little: Pairs = [
-      [118.1, 117.6],
-      [117.9, 117.4],
-      [118, 117.5],
+  test('lost there what all of them took, as where their file says that it is one place', () => {
+    const right: Pairs = [
+      [119.9, 118.8],
+      [120.6, 119.5],
+      [118.8, 117.7],
     ];
-    const again = lifted(little, 0.1);
-    const five = ['A', 'B', 'C', 'D', 'E'].map((spot, i) =>
-      tried(spot, i === 0 ? again : little, {
-        taken: { mean: micrometres(0.5), sd: micrometres(0.2) },
-      }),
-    );
+    const again: Pairs = [
+      [119.6, 118.4],
+      [120.6, 119.4],
+      [118.8, 117.6],
+    ];
     const rough = { repeatability: micrometres(1), rounds };
-    expect(heldPlaces(five, rough).map(({ taken }) => taken.mean)).toEqual([
-      expect.closeTo(0.6, 6),
-    ]);
+    const both = (place: string) =>
+      heldPlaces([tried('B', right, { place }), tried('C', again, { place })], rough).map(
+        ({ taken }) => taken.mean,
+      );
+    expect(both('')).toEqual([expect.closeTo(2.3, 6)]);
+    expect(both('right')).toEqual(both(''));
+  });
+
+  test('one of which seems to have gained lost there what the others took', () => {
+    const taken = (mean: number) => ({ taken: { mean: micrometres(mean), sd: micrometres(0.2) } });
+    const spots = [tried('A', A, taken(1.8)), tried('B', B, taken(-0.3)), byEye('C', -0.1)];
+    expect(heldPlaces(spots, fine).map((place) => place.taken.mean)).toEqual([1.8]);
   });
 });

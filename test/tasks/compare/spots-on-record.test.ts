@@ -18,10 +18,14 @@ const job = { vehicle: { id: 'FH-7' }, finish: 'clear-over-base', taken_um: 0 };
 const before = readingsText(soundFilm);
 const after = readingsText(worked(soundFilm, () => 1));
 const head =
-  'spot,panel,machine,pad,product,sets,mark,before_um,after_um,cleared_pct,haze_grade,colour_on_pad';
+  'spot,panel,machine,pad,product,sets,mark,before_um,after_um,cleared_pct,haze_grade,colour_on_pad,place';
+/** Each at a place of its own. */
 const tried = (spot: string, panel: string, took: number, rest = '45,1,no'): string =>
   [1, 2, 3, 4, 5]
-    .map((mark) => `${spot},${panel},da,foam-medium,medium,2,${mark},118,${118 - took},${rest}`)
+    .map(
+      (mark) =>
+        `${spot},${panel},da,foam-medium,medium,2,${mark},118,${118 - took},${rest},at ${spot}`,
+    )
     .join('\n');
 const table = (...spots: readonly string[]): string => [head, ...spots].join('\n');
 const spots = table(tried('A', 'boot', 2.5), tried('B', 'boot', 1.5), tried('C', 'roof', 1));
@@ -132,13 +136,13 @@ describe('test spots on record', () => {
   });
 
   test('are compared by eye where no film was read', () => {
-    const byEye = table('A,boot,da,foam-medium,medium,2,,,,45,1,no');
+    const byEye = table('A,boot,da,foam-medium,medium,2,,,,45,1,no,');
     const record = recordOf({ spots: byEye });
     const once = surveyed({ filmRecord: record });
     expect(once.gone('boot')).toBeGreaterThan(1.2);
     const named = surveyed({ filmRecord: record, spots: byEye });
     expect(named.gone('boot')).toBeCloseTo(once.gone('boot') ?? Number.NaN, 5);
-    const another = table('A,boot,da,foam-medium,medium,2,,,,60,1,no');
+    const another = table('A,boot,da,foam-medium,medium,2,,,,60,1,no,');
     const twice = surveyed({ filmRecord: record, spots: another });
     expect(twice.gone('boot')).toBeGreaterThan((once.gone('boot') ?? 0) + 0.2);
   });
@@ -238,6 +242,7 @@ describe('a record of a visit with test spots', () => {
       cleared_pct: 45,
       haze_grade: 1,
       colour_on_pad: false,
+      place: 'at A',
       taken_um: 2.5,
       taken_sd_um: expect.closeTo(0.5, 0),
     });

@@ -165,6 +165,74 @@ describe('a visit with such a panel, compared once more', () => {
     expect(entry?.points).toHaveLength(5);
   });
 
+  describe('with readings of just that panel', () => {
+    const rest = readingsText({ roof: worked(soundFilm, () => 1)['roof'] ?? [] });
+
+    test.each([
+      ['without its plan', {}],
+      ['with its plan', { plan }],
+    ])('takes them in place of what was foretold, and keeps the others: %s', (_, named) => {
+      const again = { visits: [before, rest], filmRecord, ...named };
+      const [visit, ...more] = recordOf(again).visits;
+      expect(more).toEqual([]);
+      const others = (one: typeof visit) => one?.panels.filter(({ panel }) => panel !== 'roof');
+      expect(others(visit)).toEqual(others(record.visits[0]));
+      const [entry, ...twice] = ofRoof(again);
+      expect(twice).toEqual([]);
+      expect(entry).toMatchObject({ panel: 'roof', taken_um: 1 });
+      expect(entry?.not_read).toBeUndefined();
+      expect(toldOf(again)).toEqual([]);
+    });
+
+    test('keeps what was read at the place of a spot of another panel', () => {
+      const spot = {
+        ...{ defect: 'deep-scratches', grade: 4, at_place: { removal_um: 4, budget_um: 9 } },
+        steps: [{ machine: 'da-small', pad: 'wool', product: 'heavy', sets: 3 }],
+        removal_um: { median: 3, mean: 3.3, low: 1.4, high: 7 },
+      };
+      const { panels, ...head } = JSON.parse(plan);
+      const bonnet = { ...panels[0], panel: 'bonnet', local: [spot] };
+      const ofBoth = JSON.stringify({ ...head, panels: [...panels, bonnet] });
+      const [atFirst, atLast] = [118, 113].map((film) => `\nbonnet,deep scratches 1,${film}.0`);
+      const then = recordOf({ visits: [`${before}${atFirst}`, `${after}${atLast}`], plan: ofBoth });
+      const known = then.visits[0]?.places;
+      expect(known).toEqual([expect.objectContaining({ panel: 'bonnet', taken_um: 4 })]);
+      const again = { visits: [before, rest], plan: ofBoth, filmRecord: JSON.stringify(then) };
+      expect(recordOf(again).visits[0]?.places).toEqual(known);
+      expect(ofRoof(again)).toEqual([expect.not.objectContaining({ not_read: true })]);
+    });
+
+    test('is not refused, and told as what it is', () => {
+      const request = { ...requestOf({ visits: [before, rest], job, plan, filmRecord }) };
+      const told = compareFiles({ ...request, recording: true, date: '2026-03-31' });
+      expect(told.diagnostics.map(({ severity, message }) => `${severity}: ${message}`)).toEqual([
+        'note: the film record has this visit already, of 2026-03-31: what is measured now takes the place of what its plan foretold',
+      ]);
+      const later = compareFiles({ ...request, recording: true, date: '2026-04-02' });
+      expect(later.diagnostics.map(({ severity, message }) => `${severity}: ${message}`)).toEqual([
+        expect.stringMatching(/^warning: .*of 2026-03-31: it is not added again as of 2026-04-02/u),
+      ]);
+    });
+
+    test('is refused beside panels that were measured, and the way out is named', () => {
+      const anew = readingsText(worked(soundFilm, () => 1.1, 1.2));
+      const request = requestOf({ visits: [before, anew], job, plan, filmRecord });
+      const told = compareFiles({ ...request, recording: true, date: '2026-03-31' });
+      expect(told.diagnostics.map(({ code }) => code)).toContain('compare-visit-twice');
+      expect(told.diagnostics.map(({ hint }) => hint).join()).toContain(
+        'of roof, not read after it, compare the readings alone: they take the place of its forecast',
+      );
+    });
+
+    test('is what the doubt asks for', () => {
+      const request = requestOf({ visits, job, plan });
+      const told = compareFiles({ ...request, recording: true, date: '2026-03-31' }).diagnostics;
+      expect(told.find(({ code }) => code === 'compare-worked-unread')?.hint).toBe(
+        'read them, as rest.csv, and leastcut read visit-2.csv rest.csv --format csv -o all.csv; then compare visit-1.csv with all.csv once more, the record that is written now as --film-record; of a panel that was not worked say 0 sets with --worked',
+      );
+    });
+  });
+
   test('forgets what was foretold where it was not worked after all', () => {
     const workedSets = 'panel,step,sets\nroof,1,0\n';
     expect(ofRoof({ visits, plan, filmRecord, workedSets })).toEqual([]);

@@ -73,14 +73,12 @@ describe('a test spot', () => {
     expect(marksOf(spot('A', 2, one))).toEqual([3]);
   });
 
-  it('that begins where another ended is one place, and is refused', () => {
+  it('that begins where another ended, with the same combination, is to be one spot', () => {
     const on: Marks = usual.map(([, after]) => [after, after - 1.1] as const);
     expect(codes(spot('A', 2, usual), spot('B', 1, on))).toEqual(['spot-doubted']);
     expect(read(spot('A', 2, usual), spot('B', 1, on)).diagnostics[0]?.hint).toMatch(
       /one spot with all its sets/,
     );
-    const harsher = read(spot('A', 2, usual), spot('B', 1, on, 'foam-firm'));
-    expect(harsher.diagnostics[0]?.hint).toMatch(/leave out the second/);
     expect(
       codes(
         spot('A', 2, usual),
@@ -91,6 +89,33 @@ describe('a test spot', () => {
         ),
       ),
     ).toEqual([]);
+  });
+
+  it('that begins where another combination ended is taken, as all that was done counts', () => {
+    const on: Marks = usual.map(([, after]) => [after, after - 1.1] as const);
+    const harsher = spot('B', 1, on, 'foam-firm');
+    expect(codes(spot('A', 2, usual), harsher)).toEqual([]);
+    expect(marksOf(harsher)).toEqual([3]);
+    expect(codes(spot('A', 2, usual), spot('B', 2, usual, 'foam-firm'))).toEqual(['spot-doubted']);
+  });
+
+  it('that begins where another ended is asked about where its file calls them two places', () => {
+    const on: Marks = usual.map(([, after]) => [after, after - 1.1] as const);
+    const at = (rows: string, place: string): string => rows.replaceAll(',50\n', `,50,${place}\n`);
+    const asked = (here: string, there: string) => {
+      const rows = [at(spot('A', 2, usual), here), at(spot('B', 1, on, 'foam-firm'), there)];
+      const bytes = new TextEncoder().encode(`${header},place\n${rows.join('')}`);
+      return joinedTrials([{ name: 'spots.csv', bytes, sha256: '' }], settings).diagnostics;
+    };
+    const [doubt, ...others] = asked('left', 'front');
+    expect([doubt?.code, others]).toEqual(['spot-doubted', []]);
+    expect(doubt?.hint).toMatch(/^one place: call it the same in the column place at both; two/);
+    for (const [here, there] of [
+      ['left', 'Left'],
+      ['left', ''],
+      ['', 'left'],
+    ] as const)
+      expect(asked(here, there)).toEqual([]);
   });
 
   it('that begins where another ended is one place in whole µm as well, once enough of its marks had moved', () => {

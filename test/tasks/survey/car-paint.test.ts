@@ -247,9 +247,19 @@ describe('colour on the pad at a test spot of factory paint', () => {
 });
 
 describe('test spots on several places of a panel', () => {
+  const taken = (...places: readonly string[]) =>
+    planned(
+      [tenMarks('boot', 0.9, 40), tenMarks('boot', 1.9, 65, 'no', 'B')].flatMap((rows, i) =>
+        rows.map((row) => `${row}${places[i] ?? ''}`),
+      ),
+    ).facts.get('boot')?.recorded.value?.mean;
+
   it('take from each place its own: no more is gone anywhere than the most that one took', () => {
-    const rows = [...tenMarks('boot', 0.9, 40), ...tenMarks('boot', 1.9, 65, 'no', 'B')];
-    expect(planned(rows).facts.get('boot')?.recorded.value?.mean).toBeCloseTo(1.9, 12);
+    expect(taken('left', 'right')).toBeCloseTo(1.9, 12);
+  });
+
+  it('take what both took where nothing tells their places apart', () => {
+    expect(taken()).toBeCloseTo(2.8, 12);
   });
 });
 

@@ -29,6 +29,9 @@ const asked = (typed: readonly Keys[], ofJob: readonly Keys[], vehicle?: string)
   };
 };
 
+const hintOf = (typed: readonly Keys[], ofJob: readonly Keys[]) =>
+  laterRecord(recordOf('typed.json', typed), recordOf('job.json', ofJob)).diagnostics[0]?.hint;
+
 describe('of a film record that is typed and one that the job names', () => {
   test('the typed one counts where it holds all that the other does', () => {
     for (const visits of [[first, second], [second, first], [first]])
@@ -68,6 +71,76 @@ describe('of a film record that is typed and one that the job names', () => {
 
   test('the typed one counts where the other is of another vehicle', () => {
     expect(asked([], [first], 'FH-8')).toEqual({ counts: 'typed', told: [] });
+  });
+});
+
+describe('a visit that was mended', () => {
+  const points = [{ point: '1', before_um: 118, after_um: 116 }];
+  const read = { ...bonnet, points, left_um: 2, left_points: 1, left_mean_um: 116 };
+  const foretold = { ...roof, not_read: true, allowed_um: 4, over_allowed: null };
+  const before = { ...first, panels: [read, foretold] };
+  /** As a comparison with one more panel tells the others from the same readings. */
+  const told = { ...read, taken_sd_um: 0.38, left_um: 2.1 };
+  const nowRead = { ...first, panels: [told, { ...roof, taken_um: 1.4, points }] };
+  const notWorked = { ...first, panels: [read] };
+
+  test('is the fuller once what was foretold is measured, whatever follows from the same readings', () => {
+    expect(asked([nowRead], [before])).toEqual({ counts: 'typed', told: [] });
+    expect(asked([before], [nowRead]).counts).toBe('of job');
+  });
+
+  test('is not, where a panel measured before reads otherwise, or where nothing was mended', () => {
+    const other = { ...told, taken_um: 1, points: [{ ...points[0], after_um: 117 }] };
+    expect(asked([{ ...nowRead, panels: [other, roof] }], [before]).counts).toBe('none');
+    const overrun = { ...before, panels: [{ ...read, over_allowed: true }, foretold] };
+    expect(asked([nowRead], [overrun]).counts).toBe('none');
+    const unsaid = { ...before, panels: [bonnet, foretold] };
+    expect(
+      asked([{ ...nowRead, panels: [{ ...bonnet, taken_sd_um: 0.3 }, roof] }], [unsaid]).counts,
+    ).toBe('none');
+    expect(asked([{ ...first, panels: [told, foretold] }], [before]).counts).toBe('none');
+  });
+
+  test('is the fuller by its zones too, where their points are the same', () => {
+    const zones = [{ zone: 'thinner', taken_um: 2, taken_sd_um: 0.5, points, left_um: 2 }];
+    const zoned = { ...before, panels: [{ ...read, zones }, foretold] };
+    const again = (zone: Keys) => {
+      const panel = { ...told, zones: [{ ...zones[0], taken_sd_um: 0.4, ...zone }] };
+      return asked([{ ...first, panels: [panel, roof] }], [zoned]).counts;
+    };
+    expect(again({})).toBe('typed');
+    const less = { taken_um: 1, points: [{ ...points[0], after_um: 117 }] };
+    expect(again(less)).toBe('none');
+  });
+
+  test('is refused with the way out where a forecast is gone, and nothing tells which is the later word', () => {
+    expect(asked([notWorked], [before])).toEqual({
+      counts: 'none',
+      told: [
+        {
+          told: 'error film-record-contradicts: typed.json holds nothing of roof, of which job.json, which the job names, holds a forecast of the visit of 2025-03-02: nothing tells which of the two is the later word',
+          at: 'typed.json:undefined',
+        },
+      ],
+    });
+    const half = { ...before, panels: [read, { ...foretold, taken_um: 0.5 }] };
+    expect(asked([half], [before]).told[0]?.told).toContain(
+      'typed.json holds otherwise roof, of which',
+    );
+    expect(hintOf([notWorked], [before])).toBe(
+      'if nothing went there, name typed.json in the job as film_record; else leave out --film-record',
+    );
+    expect(hintOf([notWorked, second], [before])).toBe(
+      'if nothing went there, name typed.json in the job as film_record; else first add it there',
+    );
+  });
+
+  test('is the older all the same where it lacks a visit besides', () => {
+    expect(asked([notWorked], [before, second]).counts).toBe('of job');
+  });
+
+  test('counts with the forecast where that is what is typed', () => {
+    expect(asked([before], [notWorked])).toEqual({ counts: 'typed', told: [] });
   });
 });
 

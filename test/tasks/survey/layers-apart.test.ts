@@ -45,10 +45,63 @@ describe('layers that the job states', () => {
   });
 });
 
-test('a clear that was read by itself and can hardly be true is a note of the survey', () => {
-  const layers = [1, 2, 3, 4, 5].map((point) => `roof,${point},99,clear`);
+const withClear = (um: number, ...ids: readonly string[]): string => {
+  const layers = ids.flatMap((id) => [1, 2, 3, 4, 5].map((point) => `${id},${point},${um},clear`));
   const [head = '', ...films] = before.trim().split('\n');
-  const readings = [`${head},layer`, ...films.map((row) => `${row},`), ...layers].join('\n');
+  return [`${head},layer`, ...films.map((row) => `${row},`), ...layers].join('\n');
+};
+
+const messages = (layers: object, readings: string): readonly string[] =>
+  surveyed(layers, readings).told.map(({ message }) => message);
+
+describe('layers that the job states where a clear was read', () => {
+  test('of a panel are told beside what was read there', () => {
+    const [one, ...more] = messages(
+      { panels: { bonnet: { clear_um: 45 } } },
+      withClear(23, 'bonnet'),
+    );
+    expect(more).toEqual([]);
+    expect(one).toMatch(
+      /^clear_um 45\.0 ± 3\.0 µm \([^)]*\) can hardly be true of bonnet, whose clear reads 23\.0 ± 1\.\d µm: \d\.\d SDs apart; what may go is the least that either allows$/,
+    );
+  });
+
+  test('of the car are told once for the panels of which none was read', () => {
+    const [one, ...more] = messages({ clear_um: 60 }, withClear(33, 'bonnet', 'roof'));
+    expect(more).toEqual([]);
+    expect(one).toMatch(
+      /^clear_um 60\.0 ± 3\.0 µm \([^)]*\) can hardly be true of (?!.*roof).*boot lid.*, by the clear as read on 2 panels of the car, 33\.0 ± \d\.\d µm: (up to )?\d\.\d SDs apart/,
+    );
+  });
+
+  test('under it are told of the panel that was read and of the others', () => {
+    const [others, own, ...more] = messages({ under_um: 70 }, withClear(23, 'roof'));
+    expect(more).toEqual([]);
+    expect(own).toMatch(/^under_um .* can hardly be true of what was read of roof \(118\.8 µm\): /);
+    expect(others).toMatch(/^under_um .* bonnet, .*as read on 1 panel of the car, 23\.0 ± /);
+  });
+});
+
+test('layers of the car that contradict what one panel reads are told to count apart on all of that paint', () => {
+  const films = { ...soundFilm, bonnet: [121, 125, 119, 123, 122] };
+  const found = messages({ clear_um: 30, under_um: 70 }, readingsText(films));
+  expect(found).toEqual([
+    expect.stringMatching(
+      /cannot both be true of what was read of bonnet \(122\.0 µm\): \d\.\d SDs apart; .*, on the same paint of .*roof.* too$/,
+    ),
+  ]);
+});
+
+test('a panel that states a layer of its own is told that the one of the car is in doubt', () => {
+  const films = { ...soundFilm, bonnet: [121, 125, 119, 123, 122] };
+  const job = { clear_um: 30, under_um: 70, panels: { roof: { clear_um: 44 } } };
+  expect(messages(job, readingsText(films)).at(-1)).toMatch(
+    /^clear_um 44\.0 .* and under_um 70\.0 .* can hardly be true of other panels of this paint: on roof too what may go is the least/,
+  );
+});
+
+test('a clear that was read by itself and can hardly be true is a note of the survey', () => {
+  const readings = withClear(99, 'roof');
   const { told, notes } = surveyed({}, readings);
   expect(told).toEqual([]);
   expect(notes.filter(({ code }) => code === 'clear-read-apart').map(({ text }) => text)).toEqual([

@@ -52,6 +52,26 @@ describe('spots under several names', () => {
     expect(held?.text).toMatch(/^boot lid: test spots A, B and C are held to be one place/);
   });
 
+  test('one of which begins exactly where another step ended lost there what both took', () => {
+    const rows = (spot: string, pad: string, by: number): string =>
+      [120.3, 121, 119.4]
+        .map(
+          (film, i) =>
+            `${spot},boot,da,${pad},medium,1,${i + 1},${(film - by).toFixed(1)},${(film - by - 0.6 - by).toFixed(1)},40,0,no,`,
+        )
+        .join('\n');
+    const { gone, told } = surveyed({
+      spots: table(rows('A', 'foam-soft', 0), rows('B', 'foam-medium', 0.6)),
+    });
+    // 0.6 of the first, 1.2 of the second.
+    expect(gone).toBeCloseTo(1.8, 6);
+    expect(told.map(({ text }) => text)).toEqual([
+      expect.stringMatching(
+        /^boot lid: test spots A and B are held to be one place, .*1\.8 µm gone/,
+      ),
+    ]);
+  });
+
   test('whose file says where each was made are where it says', () => {
     const apart = surveyed({ spots: chain('left', 'middle', 'right') });
     expect(apart.gone).toBeCloseTo(2, 0);
