@@ -84,6 +84,10 @@ describe('a slip of the pen', () => {
     expect(reasons.map(({ code }) => code)).not.toContain('too-regular');
     expect(reasons.map(({ code }) => code)).not.toContain('panel-off');
     expect(reasons[0]?.text).toMatch(/^55 readings are 1\/25\.4 of the reference/u);
+    expect([reasons[0]?.file, reasons[0]?.line]).toEqual([
+      inMil[0]?.origin.file,
+      inMil[0]?.origin.line,
+    ]);
     // From two thirds of the readings on: 10 of 15.
     const three = own.filter(({ panel }) => /^(bonnet|roof|boot)$/.test(panel));
     const ofUnit = (panels: RegExp) =>
@@ -199,6 +203,12 @@ describe('values that nobody read', () => {
       // Of .4, −.4, .2, −.6 and .0 over the level the SD is √(.688/4).
       /on 5 of the 9 panels that have even film by the reference \(.*front left wing.*\) differ by 0\.41 µm \(SD\)/u,
     );
+    const others = seededRandom(3_118);
+    const readers = [1, 2, 3].map(() => surveyOf(readCar(others, car, usualHabit)));
+    const some = about(/^(door|wing-front-left)/);
+    expect(
+      told(some, consensusReference(readers, model.class)).map(({ text }) => text),
+    ).toContainEqual(expect.stringContaining('even film by the class'));
   });
 
   test('are no matter where the reference has no even film to hold them against', () => {

@@ -55,6 +55,14 @@ describe('how far a class agrees', () => {
     expect(of(once, once)).toBeNull();
   });
 
+  test('names nobody by panels, whose points differ for everybody', () => {
+    const steady = survey(own('bonnet', 110, 111), own('roof', 114, 115), own('boot', 109, 110));
+    const wild = survey(own('bonnet', 100, 130), own('roof', 104, 134), own('boot', 99, 129));
+    const found = of(steady, steady, wild);
+    expect(found?.parts).toBe('panels');
+    expect(found?.most).toBeNull();
+  });
+
   test('leaves out who read few parts, so that others may be told of more', () => {
     const many = (shift: number) =>
       survey(
