@@ -86,8 +86,7 @@ function onSome(
 ): MadeUp {
   const panels = flat.map(({ read }) => read.panel.id);
   const names = named(flat.map(({ read }) => read.panel.name));
-  const by = checked.reference.kind === 'expert' ? 'the reference' : 'the class';
-  const where = `on ${flat.length} of the ${even.length} panels that have even film by ${by} (${names})`;
+  const where = `on ${flat.length} of the ${even.length} panels that have even film by the reference (${names})`;
   return { chance, panels, told: regular(flat, checked, where, panels) };
 }
 
